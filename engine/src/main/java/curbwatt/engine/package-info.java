@@ -1,0 +1,2 @@
+/** Computes: parts, vehicle, scene, run, verdict. No files, no clock, no printing. */
+package curbwatt.engine;
