@@ -1,0 +1,35 @@
+package curbwatt.engine.battery;
+
+import curbwatt.engine.numeric.Require;
+import java.util.Objects;
+
+/**
+ * What distinguishes one battery, as new, from others of its chemistry.
+ *
+ * @param chemistry kind of battery
+ * @param ratedC20Ah charge on the label, Ah: 20 h to 10.5 V at 25 °C; scales gassing
+ * @param capacityAh C, Ah at 25 °C: the charge between state of charge 1 and 0
+ * @param totalChargeAh A, Ah at 25 °C: the charge that an endlessly slow discharge would give; A ≥ C
+ * @param peukertExponent exponent of the Peukert law that the modes follow, dimensionless, 1 or above
+ * @param modes charge out of reach for now
+ * @param resistance25COhm ohmic resistance of the full battery at 25 °C, Ω
+ */
+public record BatteryParameters(
+        Chemistry chemistry,
+        double ratedC20Ah,
+        double capacityAh,
+        double totalChargeAh,
+        double peukertExponent,
+        DiffusionModes modes,
+        double resistance25COhm) {
+    /** Refuses impossible values. */
+    public BatteryParameters {
+        Objects.requireNonNull(chemistry, "chemistry");
+        Objects.requireNonNull(modes, "modes");
+        Require.positive("ratedC20Ah", ratedC20Ah, "Ah");
+        Require.positive("capacityAh", capacityAh, "Ah");
+        Require.inside("totalChargeAh", totalChargeAh, capacityAh, Double.MAX_VALUE, "Ah");
+        Require.inside("peukertExponent", peukertExponent, 1, 3, "");
+        Require.positive("resistance25COhm", resistance25COhm, "Ohm");
+    }
+}

@@ -1,0 +1,179 @@
+package curbwatt.engine.battery;
+
+import curbwatt.engine.numeric.Require;
+
+/**
+ * A battery at one temperature, as seen at its posts.
+ *
+ * <pre>
+ *   V = OCV(s) − b ln(h_bulk/h) − a asinh(I/(2 i0 C)) − I R(s,T) [ + |I| Kc 2^((25−T)/15) / (C (1 − s)) if I &lt; 0 ]
+ *   s = 1 − (q + Σx)/C,   h = 1 − (q + Σx)/A(T),   h_bulk = 1 − q/A(T)
+ * </pre>
+ *
+ * <p>The current of these equations is that of the main reaction, positive when it discharges. While the main reaction
+ * does not discharge, gassing runs beside it: I_terminal = I_main − I_gas.
+ *
+ * <p>s is not clamped: towards the end of a discharge q + Σx passes C on its way to A(T), s falls below 0 and the rest
+ * voltage goes on along its line.
+ *
+ * <p>Immutable; every method is a pure function and allocates nothing.
+ */
+public final class Terminal {
+    private static final double REFERENCE_C = 25;
+    private static final double KELVIN = 273.15;
+    private static final double GAS_CONSTANT_J_PER_MOL_K = 8.314462618;
+    private static final double COLDEST_C = -60;
+    private static final double HOTTEST_C = 80;
+    /** Head that a battery being charged is taken to have at least: keeps its voltage finite after exhaustion. */
+    private static final double LEAST_CHARGING_HEAD = 1e-6;
+
+    private final double temperatureC;
+    private final double capacityAh;
+    private final double totalChargeAh;
+    private final double emptyRestV;
+    private final double restSpanV;
+    private final double concentrationV;
+    private final double activationV;
+    private final double twiceExchangeA;
+    private final double resistanceOhm;
+    private final double emptyResistanceRise;
+    private final double acceptanceOhm;
+    private final double gassingAtZeroVoltA;
+    private final double gassingPerV;
+
+    Terminal(Battery battery, double temperatureC) {
+        this.temperatureC = Require.inside("temperatureC", temperatureC, COLDEST_C, HOTTEST_C, "°C");
+        BatteryParameters parameters = battery.parameters();
+        ChemistryConstants constants = parameters.chemistry().constants();
+        ChemistryConstants.Rest rest = constants.rest();
+        ChemistryConstants.Discharge discharge = constants.discharge();
+        ChemistryConstants.Charge charge = constants.charge();
+        ChemistryConstants.Gassing gassing = constants.gassing();
+        double warmerK = temperatureC - REFERENCE_C;
+
+        capacityAh = battery.capacityAh();
+        totalChargeAh = battery.totalChargeAh() * (1 + discharge.capacityPerKelvin() * warmerK);
+        emptyRestV = rest.emptyV() + rest.perKelvinV() * warmerK;
+        restSpanV = rest.fullV() - rest.emptyV();
+        concentrationV = discharge.concentrationV();
+        activationV = discharge.activationV();
+        twiceExchangeA = 2 * discharge.exchangeCurrentPerH() * capacityAh;
+        resistanceOhm = parameters.resistance25COhm()
+                * battery.condition().resistanceGrowthFactor()
+                * Math.exp(discharge.activationEnergyJPerMol()
+                        / GAS_CONSTANT_J_PER_MOL_K
+                        * (1 / (temperatureC + KELVIN) - 1 / (REFERENCE_C + KELVIN)));
+        emptyResistanceRise = discharge.emptyResistanceRise();
+        acceptanceOhm = charge.acceptanceVh() * Math.pow(2, -warmerK / charge.doublingK()) / capacityAh;
+        gassingPerV = gassing.perCellVolt() / Chemistry.CELLS;
+        gassingAtZeroVoltA = parameters.ratedC20Ah()
+                / 100
+                * gassing.per100AhA()
+                * Math.exp(gassing.perKelvin() * (temperatureC - gassing.referenceC())
+                        - gassing.perCellVolt() * gassing.referenceCellV());
+    }
+
+    /** Returns the temperature, °C. */
+    public double temperatureC() {
+        return temperatureC;
+    }
+
+    /** Returns A(T), Ah: the charge that an endlessly slow discharge at this temperature would give. */
+    public double totalChargeAh() {
+        return totalChargeAh;
+    }
+
+    /**
+     * Returns the terminal voltage, V.
+     *
+     * <p>Discharging with an exhausted head (h ≤ 0) gives negative infinity, charging a surface that is full (s ≥ 1)
+     * positive infinity: the current is not to be had at any voltage.
+     *
+     * @param removedAh q, net charge removed, Ah
+     * @param boundAh Σx over the modes, Ah
+     * @param currentA current of the main reaction, A, positive when discharging
+     */
+    public double voltageV(double removedAh, double boundAh, double currentA) {
+        double headFraction = headFraction(removedAh, boundAh);
+        double bulkFraction = 1 - removedAh / totalChargeAh;
+        if (currentA <= 0) {
+            headFraction = Math.max(headFraction, LEAST_CHARGING_HEAD);
+            bulkFraction = Math.max(bulkFraction, LEAST_CHARGING_HEAD);
+        } else if (headFraction <= 0) {
+            return Double.NEGATIVE_INFINITY;
+        }
+        double surface = surfaceState(removedAh, boundAh);
+        double fixedV = emptyRestV + restSpanV * surface - concentrationV * Math.log(bulkFraction / headFraction);
+        if (currentA == 0) {
+            return fixedV;
+        }
+        if (currentA < 0 && surface >= 1) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double ohmic = resistanceOhm(surface) + (currentA < 0 ? acceptanceOhm / (1 - surface) : 0);
+        return fixedV - activationV * asinh(currentA / twiceExchangeA) - currentA * ohmic;
+    }
+
+    /**
+     * Returns the slope of {@link #voltageV} over the current, V/A, never above 0; at no current that of the
+     * discharging side.
+     *
+     * @param removedAh q, net charge removed, Ah
+     * @param boundAh Σx over the modes, Ah
+     * @param currentA current of the main reaction, A, positive when discharging
+     */
+    public double slopeVPerA(double removedAh, double boundAh, double currentA) {
+        double surface = surfaceState(removedAh, boundAh);
+        double ohmic = resistanceOhm(surface) + (currentA < 0 ? acceptanceOhm / (1 - surface) : 0);
+        double ratio = currentA / twiceExchangeA;
+        return -activationV / (twiceExchangeA * Math.sqrt(1 + ratio * ratio)) - ohmic;
+    }
+
+    /**
+     * Returns the gassing current, A, never below 0. It flows only while the main reaction does not discharge.
+     *
+     * @param voltageV terminal voltage, V
+     */
+    public double gassingA(double voltageV) {
+        return gassingAtZeroVoltA * Math.exp(gassingPerV * voltageV);
+    }
+
+    /**
+     * Returns the slope of {@link #gassingA} over the voltage, A/V, never below 0.
+     *
+     * @param voltageV terminal voltage, V
+     */
+    public double gassingSlopeAPerV(double voltageV) {
+        return gassingPerV * gassingA(voltageV);
+    }
+
+    /** Returns s = 1 − (q + Σx)/C, not clamped: 1 is a full surface, 0 and below a spent one. */
+    public double surfaceState(double removedAh, double boundAh) {
+        return 1 - (removedAh + boundAh) / capacityAh;
+    }
+
+    /** Returns h = 1 − (q + Σx)/A(T), not clamped: at 0 nothing more can be drawn for now. */
+    public double headFraction(double removedAh, double boundAh) {
+        return 1 - (removedAh + boundAh) / totalChargeAh;
+    }
+
+    /**
+     * Returns the voltage after a long rest, V.
+     *
+     * @param stateOfChargeFraction 1 − q/C
+     */
+    public double restVoltageV(double stateOfChargeFraction) {
+        return emptyRestV + restSpanV * stateOfChargeFraction;
+    }
+
+    private double resistanceOhm(double surface) {
+        return resistanceOhm * (1 + emptyResistanceRise * (1 - surface));
+    }
+
+    private static double asinh(double x) {
+        double magnitude = Math.abs(x);
+        // log1p form: as exact near 0 as far out
+        double square = magnitude * magnitude;
+        return Math.copySign(Math.log1p(magnitude + square / (1 + Math.sqrt(1 + square))), x);
+    }
+}
