@@ -1,0 +1,67 @@
+package curbwatt.engine.load;
+
+import curbwatt.engine.quantity.Require;
+import java.util.Objects;
+import java.util.Set;
+
+/**
+ * One consumer on a circuit.
+ *
+ * <p>While on it draws {@code I(V) = ratedCurrentA · (V / ratedVoltageV)^voltageExponent}, the exponential load model of
+ * power-system studies: −1 constant power (switching drivers, computers, radios), 0 constant current (linear LED heads),
+ * 1 resistive (heaters), about 0.55 an incandescent lamp (common practice, no published source).
+ *
+ * @param name unique within the vehicle
+ * @param ratedCurrentA current at the rated voltage (A), 0 … 1000
+ * @param ratedVoltageV voltage of the rating (V), 6 … 16
+ * @param voltageExponent exponent of the current in voltage, −1 … 3
+ * @param standbyCurrentA current while fed but not drawing its rated current (A), whatever the voltage, 0 … 100
+ * @param dropOut when the load falls silent and when it comes back
+ * @param pattern when the load is on while its stage is
+ * @param stages response stages that switch the load on; empty: on whenever its circuit is fed
+ */
+public record Load(
+        String name,
+        double ratedCurrentA,
+        double ratedVoltageV,
+        double voltageExponent,
+        double standbyCurrentA,
+        DropOut dropOut,
+        LoadPattern pattern,
+        Set<String> stages) {
+
+    /** Refuses a figure outside its range. */
+    public Load {
+        Objects.requireNonNull(name, "name");
+        Require.inside("ratedCurrentA", ratedCurrentA, 0, 1000, "A");
+        Require.inside("ratedVoltageV", ratedVoltageV, 6, 16, "V");
+        Require.inside("voltageExponent", voltageExponent, -1, 3, "");
+        Require.inside("standbyCurrentA", standbyCurrentA, 0, 100, "A");
+        Objects.requireNonNull(dropOut, "dropOut");
+        Objects.requireNonNull(pattern, "pattern");
+        stages = Set.copyOf(stages);
+    }
+
+    /** Current while on, at a voltage of its own terminals (A). */
+    public double currentA(double voltageV) {
+        return ratedCurrentA * Math.pow(voltageV / ratedVoltageV, voltageExponent);
+    }
+
+    /** Current averaged over the pattern while the stage is on, at a steady voltage (A). */
+    public double meanCurrentA(double voltageV) {
+        double on = pattern.onFraction();
+        return on * currentA(voltageV) + (1 - on) * betweenCurrentA();
+    }
+
+    /** Current between the on-intervals of the pattern while the stage is on (A). */
+    public double betweenCurrentA() {
+        return pattern instanceof LoadPattern.Duty duty
+                ? Math.max(duty.betweenCurrentA(), standbyCurrentA)
+                : standbyCurrentA;
+    }
+
+    /** Whether a phase with these stages on switches this load on. */
+    public boolean isOnIn(Set<String> stagesOn) {
+        return stages.isEmpty() || stages.stream().anyMatch(stagesOn::contains);
+    }
+}

@@ -1,0 +1,19 @@
+package curbwatt.engine.result;
+
+import java.util.List;
+
+/**
+ * What was recorded along a run.
+ *
+ * @param spacingS time between lines (s)
+ * @param circuits names of the circuits, in the order of {@link TraceRow#circuitMeanA}
+ * @param rows lines in order of time, the first at the scene's start, the last at its end
+ */
+public record Trace(double spacingS, List<String> circuits, List<TraceRow> rows) {
+
+    /** Copies the lists. */
+    public Trace {
+        circuits = List.copyOf(circuits);
+        rows = List.copyOf(rows);
+    }
+}

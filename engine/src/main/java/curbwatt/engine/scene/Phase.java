@@ -1,0 +1,31 @@
+package curbwatt.engine.scene;
+
+import curbwatt.engine.powertrain.EngineMode;
+import curbwatt.engine.powertrain.EngineSpeed;
+import curbwatt.engine.quantity.Require;
+import java.util.Objects;
+import java.util.Set;
+
+/**
+ * A stretch of the scene in which the same stages are on and the engine does the same thing.
+ *
+ * @param name unique within the scene
+ * @param mode what the engine does
+ * @param durationS length (s), 1 … one year
+ * @param airC temperature of the air round battery and regulator (°C), −50 … 110
+ * @param speed engine speed; looked at only while the engine runs
+ * @param stages response stages that are on
+ */
+public record Phase(
+        String name, EngineMode mode, double durationS, double airC, EngineSpeed speed, Set<String> stages) {
+
+    /** Refuses figures out of range. */
+    public Phase {
+        Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(mode, "mode");
+        Require.inside("durationS", durationS, 1, 366 * 86400.0, "s");
+        Require.inside("airC", airC, -50, 110, "°C");
+        Objects.requireNonNull(speed, "speed");
+        stages = Set.copyOf(stages);
+    }
+}

@@ -1,0 +1,23 @@
+package curbwatt.engine.vehicle;
+
+import curbwatt.engine.load.Load;
+import curbwatt.engine.quantity.Require;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * A feed from the battery node and the loads at its far end.
+ *
+ * @param name unique within the vehicle
+ * @param feedOhm resistance of the loop, out and return (Ω), 0 … 10
+ * @param loads what hangs on it
+ */
+public record Circuit(String name, double feedOhm, List<Load> loads) {
+
+    /** Refuses a resistance out of range. */
+    public Circuit {
+        Objects.requireNonNull(name, "name");
+        Require.inside("feedOhm", feedOhm, 0, 10, "Ω");
+        loads = List.copyOf(loads);
+    }
+}

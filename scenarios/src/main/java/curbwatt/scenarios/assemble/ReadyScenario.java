@@ -1,0 +1,39 @@
+package curbwatt.scenarios.assemble;
+
+import curbwatt.engine.scene.Scene;
+import curbwatt.engine.vehicle.Vehicle;
+import curbwatt.engine.verdict.Requirement;
+import curbwatt.scenarios.problem.Problem;
+import java.util.List;
+
+/**
+ * A scenario file that has been read, checked and put together.
+ *
+ * @param source file name or {@code demo:NAME}, as the user gave it
+ * @param title the scenario's title
+ * @param description what it is about; may be empty
+ * @param vehicle the vehicle
+ * @param scene the scene
+ * @param requirements what is asked, in the file's order
+ * @param traceSpacingS time between lines of the trace (s)
+ * @param assumptions sentences on what was estimated or taken from the catalogue instead of the file
+ * @param warnings problems that do not stop the work
+ */
+public record ReadyScenario(
+        String source,
+        String title,
+        String description,
+        Vehicle vehicle,
+        Scene scene,
+        List<Requirement> requirements,
+        double traceSpacingS,
+        List<String> assumptions,
+        List<Problem> warnings) {
+
+    /** Copies the lists. */
+    public ReadyScenario {
+        requirements = List.copyOf(requirements);
+        assumptions = List.copyOf(assumptions);
+        warnings = List.copyOf(warnings);
+    }
+}

@@ -1,0 +1,2 @@
+/** From a scenario file to engine objects: the one door for callers. */
+package curbwatt.scenarios.assemble;
