@@ -15,7 +15,7 @@ import java.util.Set;
  * @param sense where the voltage is taken
  * @param filterTimeConstantS time constant of the filter (s), 0 … 600; 0: none
  * @param sensorErrorV what the sensor reads too much (V), −1 … 1
- * @param warning level below which it warns, if it warns
+ * @param warningV level below which it warns, if it warns
  * @param tripV trip level (V), 6 … 14
  * @param tripDelayS unbroken time below the trip level before the contact opens (s), 0 … 3600
  * @param reclose what closes the contact again

@@ -69,7 +69,7 @@ public record EngineSpeed(List<Point> points) {
     public double nextPointS(double timeS) {
         return points.stream()
                 .mapToDouble(Point::timeS)
-                .filter(pointS -> pointS > timeS)
+                .filter(atS -> atS > timeS)
                 .findFirst()
                 .orElse(Double.POSITIVE_INFINITY);
     }
