@@ -10,6 +10,9 @@ public record Judge(Vehicle vehicle, Scene scene, List<Requirement> requirements
 
     /** The verdict on a run. */
     public Verdict judge(RunResult result) {
-        throw new UnsupportedOperationException("being written " + result);
+        if (requirements.isEmpty()) {
+            return new Verdict(List.of(), List.of());
+        }
+        throw new UnsupportedOperationException("being written" + result);
     }
 }
