@@ -14,8 +14,8 @@ final class CountRule implements Rule {
     @Override
     public void look(ScenarioFile file, Findings findings) {
         file.vehicle()
-                .ifPresent(vehicle -> vehicle.circuits()
-                        .forEach(circuit -> circuit.loads().forEach(load -> look(load, findings))));
+                .ifPresent(vehicle ->
+                        vehicle.circuits().forEach(circuit -> circuit.loads().forEach(load -> look(load, findings))));
     }
 
     private static void look(LoadEntry load, Findings findings) {
@@ -32,7 +32,8 @@ final class CountRule implements Rule {
         if (allA > mostA) {
             findings.error(
                     findings.isWritten(place) ? place : load.place().key("count"),
-                    count + " of " + Shown.number(eachA.orElse(0.0)) + " A each are " + Shown.number(allA) + " A together.",
+                    count + " of " + Shown.number(eachA.orElse(0.0)) + " A each are " + Shown.number(allA)
+                            + " A together.",
                     "Allowed is up to " + Shown.number(mostA) + " A for one entry. Is the current that of one?");
         }
     }

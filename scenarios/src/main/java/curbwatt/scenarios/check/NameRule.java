@@ -23,8 +23,9 @@ final class NameRule implements Rule {
             vehicle.cutoffs().forEach(cutoff -> once("cutoff", cutoff.name(), cutoff.place(), cutoffs, findings));
         });
         Map<String, Place> phases = new HashMap<>();
-        file.scene().ifPresent(scene -> scene.phases()
-                .forEach(phase -> once("phase", phase.name(), phase.place(), phases, findings)));
+        file.scene()
+                .ifPresent(scene ->
+                        scene.phases().forEach(phase -> once("phase", phase.name(), phase.place(), phases, findings)));
     }
 
     private static void once(

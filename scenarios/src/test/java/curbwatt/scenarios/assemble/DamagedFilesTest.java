@@ -17,8 +17,28 @@ class DamagedFilesTest {
     private static final Pattern TOKEN =
             Pattern.compile("//[^\\n]*|\"(?:[^\"\\\\]|\\\\.)*\"|-?[0-9]+(?:\\.[0-9]+)?|true|false|[\\[\\]{},:]");
     private static final List<String> STRANGE = List.of(
-            "null", "true", "{}", "[]", "\"\"", "\"x\"", "-1", "0", "1e400", "1e-400", "2.5", "NaN", "123456789012345678901",
-            "[[]]", "{\"place\": 3}", "\"\\u0000\"", "\"\\ud800\"", "'", "/*", "\\", "\t", "°");
+            "null",
+            "true",
+            "{}",
+            "[]",
+            "\"\"",
+            "\"x\"",
+            "-1",
+            "0",
+            "1e400",
+            "1e-400",
+            "2.5",
+            "NaN",
+            "123456789012345678901",
+            "[[]]",
+            "{\"place\": 3}",
+            "\"\\u0000\"",
+            "\"\\ud800\"",
+            "'",
+            "/*",
+            "\\",
+            "\t",
+            "°");
 
     private final Scenarios scenarios = new Scenarios();
 
@@ -32,14 +52,19 @@ class DamagedFilesTest {
                 opened++;
             } catch (ScenarioException e) {
                 int at = seed;
-                assertThat(e.problems()).as("seed " + seed).isNotEmpty().allSatisfy(problem -> speaks(problem, text, at));
+                assertThat(e.problems())
+                        .as("seed " + seed)
+                        .isNotEmpty()
+                        .allSatisfy(problem -> speaks(problem, text, at));
             }
         }
         assertThat(opened).as("opened all the same").isBetween(20, DAMAGES / 2);
     }
 
     private static void speaks(Problem problem, String text, int seed) {
-        assertThat(problem.position().line()).as("line, seed " + seed).isBetween(1, (int) text.lines().count() + 1);
+        assertThat(problem.position().line())
+                .as("line, seed " + seed)
+                .isBetween(1, (int) text.lines().count() + 1);
         assertThat(problem.position().column()).as("column, seed " + seed).isPositive();
         assertThat(problem.message()).isNotBlank().doesNotContain("Exception", "null.", "\n");
         assertThat(problem.message().length()).isLessThan(400);
@@ -56,7 +81,9 @@ class DamagedFilesTest {
             if (token.end() > damaged.length()) {
                 continue;
             }
-            damaged = damaged.substring(0, token.start()) + instead(token.group(), random) + damaged.substring(token.end());
+            damaged = damaged.substring(0, token.start())
+                    + instead(token.group(), random)
+                    + damaged.substring(token.end());
         }
         return random.nextInt(40) == 0 ? damaged.substring(0, random.nextInt(damaged.length())) : damaged;
     }
@@ -70,7 +97,8 @@ class DamagedFilesTest {
             case 2 -> number ? "-" + token : token + token;
             case 3 -> number ? "\"" + token + "\"" : text ? token.replaceFirst("[a-z]", "q") : ",";
             case 4 -> number ? token + random.nextInt(1000) : text ? "\"" + token.charAt(1) + token.substring(1) : "]";
-            default -> number ? "0." + token.replaceAll("\\D", "") : text ? token.substring(0, token.length() - 1) : token;
+            default ->
+                number ? "0." + token.replaceAll("\\D", "") : text ? token.substring(0, token.length() - 1) : token;
         };
     }
 }

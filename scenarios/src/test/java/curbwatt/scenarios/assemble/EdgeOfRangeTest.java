@@ -35,9 +35,10 @@ class EdgeOfRangeTest {
                 .extracting(warning -> warning.position().path())
                 .containsExactly("vehicle.alternator.table");
         for (JsonNode object : SchemaObjects.all().values()) {
-            assertThat(complete()).contains(object.path("properties").propertyNames().stream()
-                    .map(key -> "\"" + key + "\":")
-                    .toList());
+            assertThat(complete())
+                    .contains(object.path("properties").propertyNames().stream()
+                            .map(key -> "\"" + key + "\":")
+                            .toList());
         }
     }
 
@@ -63,10 +64,15 @@ class EdgeOfRangeTest {
 
     private static Map<String, List<String>> edges() {
         Map<String, List<String>> edges = new HashMap<>();
-        SchemaObjects.all().values().forEach(object -> object.path("properties").properties().stream()
-                .filter(key -> key.getValue().has("minimum"))
-                .forEach(key -> edges.put(key.getKey(), List.of(
-                        key.getValue().path("minimum").toString(), key.getValue().path("maximum").toString()))));
+        SchemaObjects.all()
+                .values()
+                .forEach(object -> object.path("properties").properties().stream()
+                        .filter(key -> key.getValue().has("minimum"))
+                        .forEach(key -> edges.put(
+                                key.getKey(),
+                                List.of(
+                                        key.getValue().path("minimum").toString(),
+                                        key.getValue().path("maximum").toString()))));
         return edges;
     }
 

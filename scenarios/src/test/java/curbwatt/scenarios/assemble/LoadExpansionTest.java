@@ -39,12 +39,14 @@ class LoadExpansionTest {
         assertThat(loads).extracting(Load::name).containsExactly("Lamp 1 of 3", "Lamp 2 of 3", "Lamp 3 of 3");
         assertThat(loads).extracting(load -> flashing(load).clock().periodMs()).containsExactly(495.0, 500.0, 505.0);
         assertThat(loads).extracting(load -> flashing(load).clock().name()).doesNotHaveDuplicates();
-        assertThat(loads).allSatisfy(load -> assertThat(load.pattern().onFraction()).isCloseTo(0.2, within(1e-12)));
+        assertThat(loads)
+                .allSatisfy(load -> assertThat(load.pattern().onFraction()).isCloseTo(0.2, within(1e-12)));
     }
 
     @Test
     void severalWithoutAFlashAreOneLoad() {
-        Load load = loads("\"count\": 3, \"duty\": { \"onS\": 1, \"everyS\": 4, \"betweenCurrentA\": 0.4 }").get(0);
+        Load load = loads("\"count\": 3, \"duty\": { \"onS\": 1, \"everyS\": 4, \"betweenCurrentA\": 0.4 }")
+                .get(0);
 
         assertThat(load.ratedCurrentA()).isEqualTo(6);
         assertThat(load.betweenCurrentA()).isCloseTo(1.2, within(1e-12));
@@ -53,10 +55,14 @@ class LoadExpansionTest {
     @Test
     void aFeedIsTheWireOutAndBack() {
         // published worked value for AWG 10, 5 m each way, at 60 °C: 0.7584 V at 20 A
-        assertThat(circuit("\"feed\": { \"awg\": \"10\", \"lengthM\": 5, \"wireC\": 60 },", "").feedOhm() * 20)
+        assertThat(circuit("\"feed\": { \"awg\": \"10\", \"lengthM\": 5, \"wireC\": 60 },", "")
+                                .feedOhm()
+                        * 20)
                 .isCloseTo(0.7584, within(0.0005));
         // 1/0 is gauge 0: 3 m each way, 20 °C: 0.3869 V at 200 A
-        assertThat(circuit("\"feed\": { \"awg\": \"1/0\", \"lengthM\": 3, \"wireC\": 20 },", "").feedOhm() * 200)
+        assertThat(circuit("\"feed\": { \"awg\": \"1/0\", \"lengthM\": 3, \"wireC\": 20 },", "")
+                                .feedOhm()
+                        * 200)
                 .isCloseTo(0.3869, within(0.0005));
     }
 
@@ -69,13 +75,17 @@ class LoadExpansionTest {
     }
 
     private static Circuit circuit(String feed, String keys) {
-        return SCENARIOS.read("text", """
-                { "format": 1, "title": "Loads",
-                  "vehicle": { "name": "Truck", "battery": { "part": "battery-agm-92" },
-                    "circuits": [{ "name": "Circuit", %s
-                      "loads": [{ "name": "Lamp", "ratedCurrentA": 2, "standbyCurrentA": 0.1 %s }] }],
-                    "starter": { "part": "starter-4-cylinder" } },
-                  "scene": { "phases": [{ "name": "Watch", "engine": "off", "durationMin": 60, "airC": 15 }] } }
-                """.formatted(feed, keys)).vehicle().circuits().get(0);
+        return SCENARIOS
+                .read("text", """
+                    { "format": 1, "title": "Loads",
+                      "vehicle": { "name": "Truck", "battery": { "part": "battery-agm-92" },
+                        "circuits": [{ "name": "Circuit", %s
+                          "loads": [{ "name": "Lamp", "ratedCurrentA": 2, "standbyCurrentA": 0.1 %s }] }],
+                        "starter": { "part": "starter-4-cylinder" } },
+                      "scene": { "phases": [{ "name": "Watch", "engine": "off", "durationMin": 60, "airC": 15 }] } }
+                    """.formatted(feed, keys))
+                .vehicle()
+                .circuits()
+                .get(0);
     }
 }

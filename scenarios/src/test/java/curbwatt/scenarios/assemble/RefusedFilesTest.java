@@ -18,14 +18,14 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
- * Each file in {@code refused} says itself what is to be found in it: at the end of the line concerned, {@code //! path |
- * part of the message | part of the remedy}, with {@code @N} before it where the line is another, and {@code warning} where
- * it is one. Nothing else may be found.
+ * Each file in {@code refused} says itself what is to be found in it: at the end of the line concerned, {@code //! path
+ * | part of the message | part of the remedy}, with {@code @N} before it where the line is another, and {@code warning}
+ * where it is one. Nothing else may be found.
  */
 class RefusedFilesTest {
     private static final Path FOLDER = Path.of("src/test/resources/refused");
-    private static final Pattern MARK = Pattern.compile(
-            "//! (?<warning>warning )?(?:@(?<line>[0-9]+) )?(?<path>[^|]*)\\|(?<message>[^|]*)\\|(?<remedy>(?:(?!//!).)*)");
+    private static final Pattern MARK = Pattern.compile("//! (?<warning>warning )?(?:@(?<line>[0-9]+)"
+            + " )?(?<path>[^|]*)\\|(?<message>[^|]*)\\|(?<remedy>(?:(?!//!).)*)");
 
     private final Scenarios scenarios = new Scenarios();
 
@@ -48,7 +48,9 @@ class RefusedFilesTest {
             Problem problem = found.get(i);
             SoftAssertions all = new SoftAssertions();
             all.assertThat(problem.position().file()).isEqualTo(file.toString());
-            all.assertThat(problem.position().line()).as("line").isEqualTo(expected.get(i).line());
+            all.assertThat(problem.position().line())
+                    .as("line")
+                    .isEqualTo(expected.get(i).line());
             all.assertThat(problem.position().column()).as("column").isPositive();
             all.assertThat(problem.position().path()).isEqualTo(expected.get(i).path());
             all.assertThat(problem.severity() == Problem.Severity.WARNING)
@@ -56,7 +58,8 @@ class RefusedFilesTest {
                     .isEqualTo(expected.get(i).warning());
             all.assertThat(problem.message()).contains(expected.get(i).message());
             all.assertThat(problem.remedy()).contains(expected.get(i).remedy());
-            all.assertThat(problem.message() + problem.remedy()).doesNotContainPattern("Exception|tools\\.jackson|networknt");
+            all.assertThat(problem.message() + problem.remedy())
+                    .doesNotContainPattern("Exception|tools\\.jackson|networknt");
             all.assertAll();
         }
     }

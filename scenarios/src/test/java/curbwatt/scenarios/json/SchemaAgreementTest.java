@@ -97,7 +97,9 @@ class SchemaAgreementTest {
     void everyKeyIsDescribedAndEveryNumberBounded(String name, JsonNode object) {
         object.path("properties").properties().forEach(key -> {
             JsonNode schema = SchemaObjects.resolved(key.getValue());
-            assertThat(schema.path("description").stringValue("")).as(key.getKey()).isNotBlank();
+            assertThat(schema.path("description").stringValue(""))
+                    .as(key.getKey())
+                    .isNotBlank();
             if (schema.path("type").stringValue("").equals("number")) {
                 assertThat(schema.has("minimum") && schema.has("maximum"))
                         .as("range of " + key.getKey())
@@ -114,18 +116,26 @@ class SchemaAgreementTest {
     @MethodSource("words")
     void wordsAreTheSame(String object, String key, Object[] words) {
         List<String> allowed = new ArrayList<>();
-        SchemaObjects.all().get(object).at("/properties/" + key + "/enum").forEach(word -> allowed.add(word.stringValue()));
+        SchemaObjects.all()
+                .get(object)
+                .at("/properties/" + key + "/enum")
+                .forEach(word -> allowed.add(word.stringValue()));
         assertThat(Arrays.stream(words).map(Object::toString)).containsExactlyInAnyOrderElementsOf(allowed);
     }
 
     @Test
     void oneKeyHasOneRangeWhereverItStands() {
         Map<String, Set<String>> ranges = new java.util.TreeMap<>();
-        SchemaObjects.all().values().forEach(object -> object.path("properties").properties().stream()
-                .filter(key -> key.getValue().has("minimum"))
-                .forEach(key -> ranges.computeIfAbsent(key.getKey(), name -> new HashSet<>())
-                        .add(key.getValue().path("minimum") + " to " + key.getValue().path("maximum"))));
-        assertThat(ranges).isNotEmpty().allSatisfy((key, found) -> assertThat(found).as(key).hasSize(1));
+        SchemaObjects.all()
+                .values()
+                .forEach(object -> object.path("properties").properties().stream()
+                        .filter(key -> key.getValue().has("minimum"))
+                        .forEach(key -> ranges.computeIfAbsent(key.getKey(), name -> new HashSet<>())
+                                .add(key.getValue().path("minimum") + " to "
+                                        + key.getValue().path("maximum"))));
+        assertThat(ranges)
+                .isNotEmpty()
+                .allSatisfy((key, found) -> assertThat(found).as(key).hasSize(1));
     }
 
     static Stream<Arguments> objects() {

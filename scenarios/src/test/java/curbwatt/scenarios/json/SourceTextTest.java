@@ -27,7 +27,9 @@ class SourceTextTest {
 
     @Test
     void binaryDataIsNoText() throws IOException {
-        assertRefused(Files.write(folder.resolve("a.bin"), new byte[] {'{', 0, '}'}), "The file is not text but binary data.");
+        assertRefused(
+                Files.write(folder.resolve("a.bin"), new byte[] {'{', 0, '}'}),
+                "The file is not text but binary data.");
     }
 
     @Test
@@ -40,7 +42,8 @@ class SourceTextTest {
     @Test
     void aFileFarTooLargeIsRefusedUnread() throws IOException {
         assertRefused(
-                Files.write(folder.resolve("a.json"), new byte[5_000_000]), "The file has 5 MB; a scenario has at most 4 MB.");
+                Files.write(folder.resolve("a.json"), new byte[5_000_000]),
+                "The file has 5 MB; a scenario has at most 4 MB.");
     }
 
     @Test
