@@ -21,11 +21,12 @@ import curbwatt.engine.numeric.Require;
 public final class Terminal {
     private static final double REFERENCE_C = 25;
     private static final double KELVIN = 273.15;
-    private static final double GAS_CONSTANT_J_PER_MOL_K = 8.314462618;
     private static final double COLDEST_C = -60;
     private static final double HOTTEST_C = 80;
     /** Head that a battery being charged is taken to have at least: keeps its voltage finite after exhaustion. */
     private static final double LEAST_CHARGING_HEAD = 1e-6;
+    /** Bulk that a charged surface is compared with at least: an emptied, chilled battery has none left by A(T). */
+    private static final double LEAST_BULK = 0.01;
 
     private final double temperatureC;
     private final double capacityAh;
@@ -60,9 +61,8 @@ public final class Terminal {
         twiceExchangeA = 2 * discharge.exchangeCurrentPerH() * capacityAh;
         resistanceOhm = parameters.resistance25COhm()
                 * battery.condition().resistanceGrowthFactor()
-                * Math.exp(discharge.activationEnergyJPerMol()
-                        / GAS_CONSTANT_J_PER_MOL_K
-                        * (1 / (temperatureC + KELVIN) - 1 / (REFERENCE_C + KELVIN)));
+                * vogel(discharge, temperatureC)
+                / vogel(discharge, REFERENCE_C);
         emptyResistanceRise = discharge.emptyResistanceRise();
         acceptanceOhm = charge.acceptanceVh() * Math.pow(2, -warmerK / charge.doublingK()) / capacityAh;
         gassingPerV = gassing.perCellVolt() / Chemistry.CELLS;
@@ -95,13 +95,12 @@ public final class Terminal {
      */
     public double voltageV(double removedAh, double boundAh, double currentA) {
         double headFraction = headFraction(removedAh, boundAh);
-        double bulkFraction = 1 - removedAh / totalChargeAh;
         if (currentA <= 0) {
             headFraction = Math.max(headFraction, LEAST_CHARGING_HEAD);
-            bulkFraction = Math.max(bulkFraction, LEAST_CHARGING_HEAD);
         } else if (headFraction <= 0) {
             return Double.NEGATIVE_INFINITY;
         }
+        double bulkFraction = Math.max(1 - removedAh / totalChargeAh, Math.min(headFraction, LEAST_BULK));
         double surface = surfaceState(removedAh, boundAh);
         double fixedV = emptyRestV + restSpanV * surface - concentrationV * Math.log(bulkFraction / headFraction);
         if (currentA == 0) {
@@ -168,6 +167,10 @@ public final class Terminal {
 
     private double resistanceOhm(double surface) {
         return resistanceOhm * (1 + emptyResistanceRise * (1 - surface));
+    }
+
+    private static double vogel(ChemistryConstants.Discharge discharge, double temperatureC) {
+        return Math.exp(discharge.resistanceVogelK() / (temperatureC + KELVIN - discharge.resistanceZeroK()));
     }
 
     private static double asinh(double x) {
