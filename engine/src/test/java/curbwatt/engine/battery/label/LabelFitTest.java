@@ -25,6 +25,12 @@ class LabelFitTest {
     }
 
     @Test
+    void theSameLabelGivesTheSameBattery() {
+        BatteryLabel label = BatteryLabel.of(Chemistry.AGM, 92, 160, 850);
+        assertThat(LabelFit.of(label)).isEqualTo(LabelFit.of(label));
+    }
+
+    @Test
     void estimatesWhatTheLabelDoesNotSayAndFlagsIt() {
         FittedLabel fitted =
                 LabelFit.of(new BatteryLabel(Chemistry.FLOODED, 70, OptionalDouble.empty(), OptionalDouble.empty()));
