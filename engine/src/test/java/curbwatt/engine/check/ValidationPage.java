@@ -12,8 +12,8 @@ final class ValidationPage {
             # Validation
 
             Values from outside the project, and what Curbwatt makes of them. The build writes this page from the tests
-            named `…PublishedTest`. Every build asserts each row: a difference larger than its tolerance fails it. Do not
-            edit the page; change the test.
+            named `…PublishedTest`. Every build asserts each row: a difference larger than its tolerance fails it.
+            Do not edit the page; change the test.
 
             *Obtained* says how a published value came to us, and so how far it may be trusted:
 
