@@ -56,7 +56,7 @@ public final class HouseRules {
     /** A number in a record says its unit. */
     public static final ArchRule UNITS_IN_RECORDS = fields().that(
                     are("number components", field -> component(field) && NUMBERS.contains(raw(field))))
-            .should(be(are("named with their unit", field -> UnitSuffix.ends(field.getName()))))
+            .should(be(are("named with its unit", field -> UnitSuffix.ends(field.getName()))))
             .allowEmptyShould(true);
 
     /** An array in a record can be changed from outside, and two equal ones differ. */
