@@ -25,7 +25,7 @@ public final class Terminal {
     private static final double COLDEST_C = -60;
     private static final double HOTTEST_C = 80;
     /** Head that a battery at no current is taken to have at least: keeps its voltage finite after exhaustion. */
-    private static final double LEAST_HEAD = 1e-6;
+    private static final double LEAST_HEAD = 1e-12;
     /** Bulk that a charged surface is compared with at least: an emptied, chilled battery has none left by A(T). */
     private static final double LEAST_BULK = 0.01;
 
