@@ -1,6 +1,6 @@
 package curbwatt.engine.battery;
 
-import curbwatt.engine.numeric.Require;
+import curbwatt.engine.quantity.Require;
 
 /**
  * A battery at one temperature, as seen at its posts.
@@ -21,10 +21,13 @@ import curbwatt.engine.numeric.Require;
 public final class Terminal {
     private static final double REFERENCE_C = 25;
     private static final double KELVIN = 273.15;
+    private static final double GAS_CONSTANT_J_PER_MOL_K = 8.314462618;
     private static final double COLDEST_C = -60;
     private static final double HOTTEST_C = 80;
-    /** Head that a battery being charged is taken to have at least: keeps its voltage finite after exhaustion. */
-    private static final double LEAST_CHARGING_HEAD = 1e-6;
+    /** Head that a battery at no current is taken to have at least: keeps its voltage finite after exhaustion. */
+    private static final double LEAST_HEAD = 1e-12;
+    /** Bulk that a charged surface is compared with at least: an emptied, chilled battery has none left by A(T). */
+    private static final double LEAST_BULK = 0.01;
 
     private final double temperatureC;
     private final double capacityAh;
@@ -35,7 +38,7 @@ public final class Terminal {
     private final double activationV;
     private final double twiceExchangeA;
     private final double resistanceOhm;
-    private final double emptyResistanceRise;
+    private final double emptyResistanceRiseFraction;
     private final double acceptanceOhm;
     private final double gassingAtZeroVoltA;
     private final double gassingPerV;
@@ -51,24 +54,25 @@ public final class Terminal {
         double warmerK = temperatureC - REFERENCE_C;
 
         capacityAh = battery.capacityAh();
-        totalChargeAh = battery.totalChargeAh() * (1 + discharge.capacityPerKelvin() * warmerK);
+        totalChargeAh = battery.totalChargeAh() * (1 + discharge.capacityPerK() * warmerK);
         emptyRestV = rest.emptyV() + rest.perKelvinV() * warmerK;
         restSpanV = rest.fullV() - rest.emptyV();
         concentrationV = discharge.concentrationV();
         activationV = discharge.activationV();
         twiceExchangeA = 2 * discharge.exchangeCurrentPerH() * capacityAh;
-        resistanceOhm = parameters.resistance25COhm()
+        resistanceOhm = parameters.resistanceOhm()
                 * battery.condition().resistanceGrowthFactor()
-                * vogel(discharge, temperatureC)
-                / vogel(discharge, REFERENCE_C);
-        emptyResistanceRise = discharge.emptyResistanceRise();
+                * Math.exp(discharge.activationEnergyJPerMol()
+                        / GAS_CONSTANT_J_PER_MOL_K
+                        * (1 / (temperatureC + KELVIN) - 1 / (REFERENCE_C + KELVIN)));
+        emptyResistanceRiseFraction = discharge.emptyResistanceRiseFraction();
         acceptanceOhm = charge.acceptanceVh() * Math.pow(2, -warmerK / charge.doublingK()) / capacityAh;
-        gassingPerV = gassing.perCellVolt() / Chemistry.CELLS;
+        gassingPerV = gassing.growthPerV() / Chemistry.CELLS;
         gassingAtZeroVoltA = parameters.ratedC20Ah()
                 / 100
                 * gassing.per100AhA()
-                * Math.exp(gassing.perKelvin() * (temperatureC - gassing.referenceC())
-                        - gassing.perCellVolt() * gassing.referenceCellV());
+                * Math.exp(gassing.growthPerK() * (temperatureC - gassing.referenceC())
+                        - gassing.growthPerV() * gassing.referenceCellV());
     }
 
     /** Returns the temperature, °C. */
@@ -82,7 +86,7 @@ public final class Terminal {
     }
 
     /**
-     * Returns the terminal voltage, V.
+     * Returns the terminal voltage, V: {@link #openV} less {@link #dropV}.
      *
      * <p>Discharging with an exhausted head (h ≤ 0) gives negative infinity, charging a surface that is full (s ≥ 1)
      * positive infinity: the current is not to be had at any voltage.
@@ -92,39 +96,55 @@ public final class Terminal {
      * @param currentA current of the main reaction, A, positive when discharging
      */
     public double voltageV(double removedAh, double boundAh, double currentA) {
-        double headFraction = headFraction(removedAh, boundAh);
-        double bulkFraction = 1 - removedAh / totalChargeAh;
-        if (currentA <= 0) {
-            headFraction = Math.max(headFraction, LEAST_CHARGING_HEAD);
-            bulkFraction = Math.max(bulkFraction, LEAST_CHARGING_HEAD);
-        } else if (headFraction <= 0) {
-            return Double.NEGATIVE_INFINITY;
-        }
-        double surface = surfaceState(removedAh, boundAh);
-        double fixedV = emptyRestV + restSpanV * surface - concentrationV * Math.log(bulkFraction / headFraction);
+        return currentA > 0 && headFraction(removedAh, boundAh) <= 0
+                ? Double.NEGATIVE_INFINITY
+                : openV(removedAh, boundAh) - dropV(surfaceState(removedAh, boundAh), currentA);
+    }
+
+    /**
+     * Returns the voltage at no current, V, as rate and rest before have left it. Finite also with an exhausted head.
+     *
+     * @param removedAh q, net charge removed, Ah
+     * @param boundAh Σx over the modes, Ah
+     */
+    public double openV(double removedAh, double boundAh) {
+        double headFraction = Math.max(headFraction(removedAh, boundAh), LEAST_HEAD);
+        double bulkFraction = Math.max(1 - removedAh / totalChargeAh, Math.min(headFraction, LEAST_BULK));
+        return emptyRestV
+                + restSpanV * surfaceState(removedAh, boundAh)
+                - concentrationV * Math.log(bulkFraction / headFraction);
+    }
+
+    /**
+     * Returns what a current takes off the voltage, V: activation, resistance and, charging, the missing charge; below 0
+     * when charging.
+     *
+     * @param surface s, see {@link #surfaceState}
+     * @param currentA current of the main reaction, A, positive when discharging
+     */
+    public double dropV(double surface, double currentA) {
         if (currentA == 0) {
-            return fixedV;
+            return 0;
         }
         if (currentA < 0 && surface >= 1) {
-            return Double.POSITIVE_INFINITY;
+            return Double.NEGATIVE_INFINITY;
         }
-        double ohmic = resistanceOhm(surface) + (currentA < 0 ? acceptanceOhm / (1 - surface) : 0);
-        return fixedV - activationV * asinh(currentA / twiceExchangeA) - currentA * ohmic;
+        return activationV * asinh(currentA / twiceExchangeA) + currentA * ohmic(surface, currentA);
     }
 
     /**
      * Returns the slope of {@link #voltageV} over the current, V/A, never above 0; at no current that of the
-     * discharging side.
+     * discharging side, and negative infinity where a full surface takes no charge.
      *
-     * @param removedAh q, net charge removed, Ah
-     * @param boundAh Σx over the modes, Ah
+     * @param surface s, see {@link #surfaceState}
      * @param currentA current of the main reaction, A, positive when discharging
      */
-    public double slopeVPerA(double removedAh, double boundAh, double currentA) {
-        double surface = surfaceState(removedAh, boundAh);
-        double ohmic = resistanceOhm(surface) + (currentA < 0 ? acceptanceOhm / (1 - surface) : 0);
+    public double slopeVPerA(double surface, double currentA) {
+        if (currentA < 0 && surface >= 1) {
+            return Double.NEGATIVE_INFINITY;
+        }
         double ratio = currentA / twiceExchangeA;
-        return -activationV / (twiceExchangeA * Math.sqrt(1 + ratio * ratio)) - ohmic;
+        return -activationV / (twiceExchangeA * Math.sqrt(1 + ratio * ratio)) - ohmic(surface, currentA);
     }
 
     /**
@@ -165,11 +185,11 @@ public final class Terminal {
     }
 
     private double resistanceOhm(double surface) {
-        return resistanceOhm * (1 + emptyResistanceRise * (1 - surface));
+        return resistanceOhm * (1 + emptyResistanceRiseFraction * (1 - surface));
     }
 
-    private static double vogel(ChemistryConstants.Discharge discharge, double temperatureC) {
-        return Math.exp(discharge.resistanceVogelK() / (temperatureC + KELVIN - discharge.resistanceZeroK()));
+    private double ohmic(double surface, double currentA) {
+        return resistanceOhm(surface) + (currentA < 0 ? acceptanceOhm / (1 - surface) : 0);
     }
 
     private static double asinh(double x) {

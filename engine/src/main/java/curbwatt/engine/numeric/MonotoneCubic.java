@@ -1,5 +1,6 @@
 package curbwatt.engine.numeric;
 
+import curbwatt.engine.quantity.Require;
 import java.util.Arrays;
 import java.util.List;
 

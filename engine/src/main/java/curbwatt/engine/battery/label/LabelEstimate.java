@@ -1,6 +1,8 @@
 package curbwatt.engine.battery.label;
 
-/** What a label's missing figures are likely to be. A guess from other labels, not a property of the battery at hand. */
+/**
+ * What a label's missing figures are likely to be. A guess from other labels, not a property of the battery at hand.
+ */
 public final class LabelEstimate {
     private static final double RESERVE_FACTOR = 0.83;
     private static final double RESERVE_EXPONENT = 1.17;
@@ -10,8 +12,9 @@ public final class LabelEstimate {
     private LabelEstimate() {}
 
     /**
-     * Returns the reserve capacity usual for a 20 h capacity, min: 0.83 · C20^1.17, from the glossary of a maker's public
-     * manual. Other published conversions differ from it by up to 10 %.
+     * Returns the reserve capacity usual for a 20 h capacity, min: 0.83 · C20^1.17, from the glossary of a maker's
+     * public
+     * manual. Other published conversions differ from it by up to a fifth.
      *
      * @param c20Ah 20 h capacity, Ah
      */
@@ -21,7 +24,7 @@ public final class LabelEstimate {
 
     /**
      * Returns the cold cranking current usual for a 20 h capacity, A: in proportion to one published label of 74 Ah and
-     * 680 A. Batteries built for cranking have half as much again, those built for deep discharge a third less.
+     * 680 A, 9.2 A for an ampere-hour. Labels in a truck maker's public manual span about 6 to 10.5.
      *
      * @param c20Ah 20 h capacity, Ah
      */

@@ -11,15 +11,16 @@ import java.util.Locale;
 /**
  * Finds the battery that passes the three tests of a label.
  *
- * <p>Three unknowns, nested: for a Peukert exponent the modes follow; for a capacity as well, the resistance that passes
+ * <p>Three unknowns, nested: for a Peukert exponent the modes follow; for a capacity as well, the resistance that
+ * passes
  * cold cranking has a closed form, because voltage is linear in resistance; the capacity is the root of the 20 h test,
  * and the exponent the root of the reserve test.
  */
 public final class LabelFit {
     /** Below it a battery would be as good at any rate as at the slowest. */
     private static final double LEAST_EXPONENT = 1.005;
-    /** Above it five modes no longer follow the law within 2 %. */
-    private static final double MOST_EXPONENT = 1.35;
+    /** Above it five modes no longer follow the law's lives within 1 %. */
+    private static final double MOST_EXPONENT = 1.45;
 
     private static final double EXPONENT_TOLERANCE = 1e-13;
     private static final double CAPACITY_TOLERANCE_FRACTION = 1e-13;
@@ -59,7 +60,7 @@ public final class LabelFit {
                 MOST_EXPONENT,
                 EXPONENT_TOLERANCE);
         Battery battery = passingTwentyHours(exponent);
-        if (battery.parameters().resistance25COhm() <= LEAST_RESISTANCE_OHM) {
+        if (battery.parameters().resistanceOhm() <= LEAST_RESISTANCE_OHM) {
             throw infeasibleCranking(battery);
         }
         return new FittedLabel(
