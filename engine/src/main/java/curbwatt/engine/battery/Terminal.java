@@ -25,7 +25,7 @@ public final class Terminal {
     private static final double COLDEST_C = -60;
     private static final double HOTTEST_C = 80;
     /** Head that a battery at no current is taken to have at least: keeps its voltage finite after exhaustion. */
-    private static final double LEAST_HEAD = 1e-12;
+    private static final double LEAST_IDLE_HEAD = 1e-3;
     /** Bulk that a charged surface is compared with at least: an emptied, chilled battery has none left by A(T). */
     private static final double LEAST_BULK = 0.01;
 
@@ -86,7 +86,7 @@ public final class Terminal {
     }
 
     /**
-     * Returns the terminal voltage, V: {@link #openV} less {@link #dropV}.
+     * Returns the terminal voltage, V: {@link #openV} or {@link #idleV} less {@link #dropV}.
      *
      * <p>Discharging with an exhausted head (h ≤ 0) gives negative infinity, charging a surface that is full (s ≥ 1)
      * positive infinity: the current is not to be had at any voltage.
@@ -96,23 +96,42 @@ public final class Terminal {
      * @param currentA current of the main reaction, A, positive when discharging
      */
     public double voltageV(double removedAh, double boundAh, double currentA) {
-        return currentA > 0 && headFraction(removedAh, boundAh) <= 0
-                ? Double.NEGATIVE_INFINITY
-                : openV(removedAh, boundAh) - dropV(surfaceState(removedAh, boundAh), currentA);
+        double startV = currentA > 0 ? openV(removedAh, boundAh) : idleV(removedAh, boundAh);
+        return startV - dropV(surfaceState(removedAh, boundAh), currentA);
     }
 
     /**
-     * Returns the voltage at no current, V, as rate and rest before have left it. Finite also with an exhausted head.
+     * Returns the voltage that a discharge starts from as its current goes to nothing, V; negative infinity with an
+     * exhausted head.
      *
      * @param removedAh q, net charge removed, Ah
      * @param boundAh Σx over the modes, Ah
      */
     public double openV(double removedAh, double boundAh) {
-        double headFraction = Math.max(headFraction(removedAh, boundAh), LEAST_HEAD);
+        double headFraction = headFraction(removedAh, boundAh);
+        return headFraction > 0 ? voltageAtHead(removedAh, boundAh, headFraction) : Double.NEGATIVE_INFINITY;
+    }
+
+    /**
+     * Returns the voltage of a battery that is left alone or being charged, before the charging current adds to it, V. As
+     * {@link #openV}, but finite: the last thousandth of the head is not told apart.
+     *
+     * @param removedAh q, net charge removed, Ah
+     * @param boundAh Σx over the modes, Ah
+     */
+    public double idleV(double removedAh, double boundAh) {
+        return voltageAtHead(removedAh, boundAh, Math.max(LEAST_IDLE_HEAD, headFraction(removedAh, boundAh)));
+    }
+
+    /** Whether so little of the head is left that {@link #openV} and {@link #idleV} differ. */
+    public boolean isNearlyExhausted(double removedAh, double boundAh) {
+        return headFraction(removedAh, boundAh) < LEAST_IDLE_HEAD;
+    }
+
+    private double voltageAtHead(double removedAh, double boundAh, double headFraction) {
         double bulkFraction = Math.max(1 - removedAh / totalChargeAh, Math.min(headFraction, LEAST_BULK));
-        return emptyRestV
-                + restSpanV * surfaceState(removedAh, boundAh)
-                - concentrationV * Math.log(bulkFraction / headFraction);
+        double surface = surfaceState(removedAh, boundAh);
+        return emptyRestV + restSpanV * surface + concentrationV * Math.log(headFraction / bulkFraction);
     }
 
     /**

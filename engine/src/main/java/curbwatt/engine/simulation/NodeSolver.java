@@ -38,8 +38,8 @@ final class NodeSolver {
     private final List<CircuitState> circuits;
     private Terminal terminal;
     private double openV;
+    private double idleV;
     private double surface;
-    private boolean exhausted;
     private double loadA;
     private double loadSlope;
     private int failedCircuit = -1;
@@ -72,9 +72,9 @@ final class NodeSolver {
         terminal = battery.terminal();
         double removedAh = battery.removedAh();
         double boundAh = battery.totalBoundAh();
-        openV = terminal.openV(removedAh, boundAh);
         surface = terminal.surfaceState(removedAh, boundAh);
-        exhausted = terminal.headFraction(removedAh, boundAh) <= 0;
+        idleV = terminal.idleV(removedAh, boundAh);
+        openV = terminal.isNearlyExhausted(removedAh, boundAh) ? terminal.openV(removedAh, boundAh) : idleV;
         double sourceA = 0;
         if (alternatorMaxA > 0) {
             double askedA = regulate(setPointV, guess);
@@ -83,7 +83,7 @@ final class NodeSolver {
             }
             sourceA = askedA < 0 ? 0 : alternatorMaxA;
         }
-        if (!drawAt(openV)) {
+        if (!drawAt(idleV)) {
             return Outcome.CIRCUIT_COLLAPSED;
         }
         double surplusA = sourceA - loadA;
@@ -92,9 +92,9 @@ final class NodeSolver {
             Outcome warm = discharging(startA, sourceA, guess);
             return warm == Outcome.SOLVED || startA == 0 ? warm : discharging(0, sourceA, guess);
         }
-        double restGasA = terminal.gassingA(openV);
+        double restGasA = terminal.gassingA(idleV);
         if (surplusA <= restGasA) {
-            return accept(guess, openV, 0, surplusA, sourceA);
+            return accept(guess, idleV, 0, surplusA, sourceA);
         }
         return charging(Math.min(guess.mainA, 0), sourceA, guess);
     }
@@ -107,7 +107,7 @@ final class NodeSolver {
         if (!drawAt(setPointV)) {
             return Double.POSITIVE_INFINITY;
         }
-        boolean charges = openV < setPointV;
+        boolean charges = idleV < setPointV;
         double mainA = currentAt(setPointV, charges, point.mainA);
         double gasA = charges ? terminal.gassingA(setPointV) : 0;
         accept(point, setPointV, mainA, gasA, loadA - mainA + gasA);
@@ -207,7 +207,7 @@ final class NodeSolver {
     }
 
     private double voltageV(double mainA) {
-        return exhausted && mainA > 0 ? Double.NEGATIVE_INFINITY : openV - terminal.dropV(surface, mainA);
+        return (mainA > 0 ? openV : idleV) - terminal.dropV(surface, mainA);
     }
 
     private boolean drawAt(double nodeV) {
