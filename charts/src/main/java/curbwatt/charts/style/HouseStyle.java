@@ -32,6 +32,9 @@ public final class HouseStyle {
     /** Line of a main quantity. */
     public static final Stroke MAIN_LINE = line(2, 1);
 
+    /** Line of the one quantity that a picture is about. */
+    public static final Stroke STRONG_LINE = line(3, 1);
+
     /** Line of a quantity beside the main one. */
     public static final Stroke SIDE_LINE = line(1.3f, 1);
 
@@ -109,8 +112,7 @@ public final class HouseStyle {
         chart.setPadding(RectangleInsets.ZERO_INSETS);
         chart.getRenderingHints().put(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         chart.getRenderingHints().put(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        chart.getRenderingHints()
-                .put(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+        chart.getRenderingHints().put(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
         return chart;
     }
 
