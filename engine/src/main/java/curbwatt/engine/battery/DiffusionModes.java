@@ -1,7 +1,9 @@
 package curbwatt.engine.battery;
 
-import curbwatt.engine.numeric.Require;
+import curbwatt.engine.quantity.Require;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Charge that is out of reach for now: a sum of relaxation modes driven by the current.
@@ -11,7 +13,8 @@ import java.util.List;
  * </pre>
  *
  * <p>The kinetic battery model (Manwell and McGowan, Solar Energy 50 (1993) 399) is the case of one mode with
- * w = (1 − c)/c and τ = 1/k', empty when the charge drawn and the bound charge add up to the capacity. The diffusion model
+ * w = (1 − c)/c and τ = 1/k', empty when the charge drawn and the bound charge add up to the capacity. The diffusion
+ * model
  * (Rakhmatov and Vrudhula, 2001) is the case w = 2, τ = 1/(β²m²).
  *
  * <p>Immutable; the bound charges live in an array that the caller owns.
@@ -37,8 +40,8 @@ public final class DiffusionModes {
      */
     public DiffusionModes(List<Double> timeConstantsH, List<Double> weights, double chargingFactor) {
         if (timeConstantsH.size() != weights.size()) {
-            throw new IllegalArgumentException("weights are " + weights.size() + ", allowed is one per time constant: "
-                    + timeConstantsH.size());
+            throw new IllegalArgumentException(
+                    "weights are " + weights.size() + ", allowed is one per time constant: " + timeConstantsH.size());
         }
         int size = timeConstantsH.size();
         this.chargingFactor = Require.inside("chargingFactor", chargingFactor, 0, 1, "");
@@ -117,5 +120,24 @@ public final class DiffusionModes {
             sumAh -= reachH[m] * currentA * Math.expm1(-durationH / timeConstantH[m]);
         }
         return sumAh;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof DiffusionModes modes
+                && chargingFactor == modes.chargingFactor
+                && Arrays.equals(timeConstantH, modes.timeConstantH)
+                && Arrays.equals(weight, modes.weight);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(chargingFactor, Arrays.hashCode(timeConstantH), Arrays.hashCode(weight));
+    }
+
+    @Override
+    public String toString() {
+        return "DiffusionModes[timeConstantH=" + Arrays.toString(timeConstantH) + ", weight=" + Arrays.toString(weight)
+                + ", chargingFactor=" + chargingFactor + "]";
     }
 }

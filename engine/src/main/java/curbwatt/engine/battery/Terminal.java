@@ -1,6 +1,6 @@
 package curbwatt.engine.battery;
 
-import curbwatt.engine.numeric.Require;
+import curbwatt.engine.quantity.Require;
 
 /**
  * A battery at one temperature, as seen at its posts.
@@ -26,6 +26,8 @@ public final class Terminal {
     private static final double HOTTEST_C = 80;
     /** Head that a battery being charged is taken to have at least: keeps its voltage finite after exhaustion. */
     private static final double LEAST_CHARGING_HEAD = 1e-6;
+    /** Bulk that a charged surface is compared with at least: an emptied, chilled battery has none left by A(T). */
+    private static final double LEAST_BULK = 0.01;
 
     private final double temperatureC;
     private final double capacityAh;
@@ -36,7 +38,7 @@ public final class Terminal {
     private final double activationV;
     private final double twiceExchangeA;
     private final double resistanceOhm;
-    private final double emptyResistanceRise;
+    private final double emptyResistanceRiseFraction;
     private final double acceptanceOhm;
     private final double gassingAtZeroVoltA;
     private final double gassingPerV;
@@ -52,25 +54,25 @@ public final class Terminal {
         double warmerK = temperatureC - REFERENCE_C;
 
         capacityAh = battery.capacityAh();
-        totalChargeAh = battery.totalChargeAh() * (1 + discharge.capacityPerKelvin() * warmerK);
+        totalChargeAh = battery.totalChargeAh() * (1 + discharge.capacityPerK() * warmerK);
         emptyRestV = rest.emptyV() + rest.perKelvinV() * warmerK;
         restSpanV = rest.fullV() - rest.emptyV();
         concentrationV = discharge.concentrationV();
         activationV = discharge.activationV();
         twiceExchangeA = 2 * discharge.exchangeCurrentPerH() * capacityAh;
-        resistanceOhm = parameters.resistance25COhm()
+        resistanceOhm = parameters.resistanceOhm()
                 * battery.condition().resistanceGrowthFactor()
                 * Math.exp(discharge.activationEnergyJPerMol()
                         / GAS_CONSTANT_J_PER_MOL_K
                         * (1 / (temperatureC + KELVIN) - 1 / (REFERENCE_C + KELVIN)));
-        emptyResistanceRise = discharge.emptyResistanceRise();
+        emptyResistanceRiseFraction = discharge.emptyResistanceRiseFraction();
         acceptanceOhm = charge.acceptanceVh() * Math.pow(2, -warmerK / charge.doublingK()) / capacityAh;
-        gassingPerV = gassing.perCellVolt() / Chemistry.CELLS;
+        gassingPerV = gassing.growthPerV() / Chemistry.CELLS;
         gassingAtZeroVoltA = parameters.ratedC20Ah()
                 / 100
                 * gassing.per100AhA()
-                * Math.exp(gassing.perKelvin() * (temperatureC - gassing.referenceC())
-                        - gassing.perCellVolt() * gassing.referenceCellV());
+                * Math.exp(gassing.growthPerK() * (temperatureC - gassing.referenceC())
+                        - gassing.growthPerV() * gassing.referenceCellV());
     }
 
     /** Returns the temperature, °C. */
@@ -95,13 +97,12 @@ public final class Terminal {
      */
     public double voltageV(double removedAh, double boundAh, double currentA) {
         double headFraction = headFraction(removedAh, boundAh);
-        double bulkFraction = 1 - removedAh / totalChargeAh;
         if (currentA <= 0) {
             headFraction = Math.max(headFraction, LEAST_CHARGING_HEAD);
-            bulkFraction = Math.max(bulkFraction, LEAST_CHARGING_HEAD);
         } else if (headFraction <= 0) {
             return Double.NEGATIVE_INFINITY;
         }
+        double bulkFraction = Math.max(1 - removedAh / totalChargeAh, Math.min(headFraction, LEAST_BULK));
         double surface = surfaceState(removedAh, boundAh);
         double fixedV = emptyRestV + restSpanV * surface - concentrationV * Math.log(bulkFraction / headFraction);
         if (currentA == 0) {
@@ -116,7 +117,7 @@ public final class Terminal {
 
     /**
      * Returns the slope of {@link #voltageV} over the current, V/A, never above 0; at no current that of the
-     * discharging side.
+     * discharging side, and negative infinity where a full surface takes no charge.
      *
      * @param removedAh q, net charge removed, Ah
      * @param boundAh Σx over the modes, Ah
@@ -124,6 +125,9 @@ public final class Terminal {
      */
     public double slopeVPerA(double removedAh, double boundAh, double currentA) {
         double surface = surfaceState(removedAh, boundAh);
+        if (currentA < 0 && surface >= 1) {
+            return Double.NEGATIVE_INFINITY;
+        }
         double ohmic = resistanceOhm(surface) + (currentA < 0 ? acceptanceOhm / (1 - surface) : 0);
         double ratio = currentA / twiceExchangeA;
         return -activationV / (twiceExchangeA * Math.sqrt(1 + ratio * ratio)) - ohmic;
@@ -167,7 +171,7 @@ public final class Terminal {
     }
 
     private double resistanceOhm(double surface) {
-        return resistanceOhm * (1 + emptyResistanceRise * (1 - surface));
+        return resistanceOhm * (1 + emptyResistanceRiseFraction * (1 - surface));
     }
 
     private static double asinh(double x) {
