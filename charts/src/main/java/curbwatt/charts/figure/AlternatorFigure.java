@@ -14,7 +14,9 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Collectors;
 import org.jfree.chart.axis.NumberAxis;
@@ -34,8 +36,8 @@ public final class AlternatorFigure {
     private static final double FASTEST_RPM = 8000;
     private static final int POINTS = 160;
 
-    /** Demands nearer than this share are one line. */
-    private static final double SAME_DEMAND_FRACTION = 0.03;
+    /** Demands nearer than this share are one line, that of the largest. */
+    private static final double SAME_DEMAND_FRACTION = 0.1;
 
     private final Alternator alternator;
     private final List<Running> running;
@@ -53,7 +55,9 @@ public final class AlternatorFigure {
         this.alternator = alternator;
         this.running = running(story);
         List<Running> distinct = new ArrayList<>();
-        for (Running phase : running) {
+        for (Running phase : running.stream()
+                .sorted(Comparator.comparing((Running phase) -> -phase.demandA()))
+                .toList()) {
             if (distinct.stream().noneMatch(other -> isSameDemand(other, phase))) {
                 distinct.add(phase);
             }
@@ -62,7 +66,8 @@ public final class AlternatorFigure {
         double highestRpm = Math.max(
                 running.stream().mapToDouble(Running::toRpm).max().orElse(0),
                 demands.stream()
-                        .mapToDouble(demand -> alternator.balanceRpm(demand.demandA()).orElse(0))
+                        .mapToDouble(demand ->
+                                alternator.balanceRpm(demand.demandA()).orElse(0))
                         .max()
                         .orElse(0));
         this.mostRpm = Math.min(FASTEST_RPM, Math.max(3000, 500 * Math.ceil(1.3 * highestRpm / 500)));
@@ -90,8 +95,8 @@ public final class AlternatorFigure {
         int height = top + PLOT_HEIGHT + HouseStyle.BELOW + 8;
         XYPlot plot = plot();
         plot.setInsets(new RectangleInsets(top, 0, 8, RIGHT));
-        ChartDrawing drawing = new ChartDrawing(
-                HouseStyle.chart(plot), new Rectangle2D.Double(0, 0, WIDTH, height), (pen, panels) -> {
+        ChartDrawing drawing =
+                new ChartDrawing(HouseStyle.chart(plot), new Rectangle2D.Double(0, 0, WIDTH, height), (pen, panels) -> {
                     Panel panel = panels.get(0);
                     head.write(pen);
                     writeUntrusted(pen, panel);
@@ -105,12 +110,11 @@ public final class AlternatorFigure {
     private XYPlot plot() {
         NumberAxis upright = HouseStyle.upright("Output, A", Palette.ALTERNATOR_INK.color());
         double mostA = Math.max(
-                coldA(mostRpm), demands.stream().mapToDouble(Running::demandA).max().orElse(0));
-        upright.setRange(0, 1.08 * mostA);
-        upright.setNumberFormatOverride(HouseStyle.numbers("0"));
+                coldA(mostRpm),
+                demands.stream().mapToDouble(Running::demandA).max().orElse(0));
+        HouseStyle.ticks(upright, 0, 1.08 * mostA, 8, "0");
         NumberAxis across = HouseStyle.across("Engine speed, 1/min");
-        across.setRange(0, mostRpm);
-        across.setNumberFormatOverride(HouseStyle.numbers("0"));
+        HouseStyle.ticks(across, 0, mostRpm, 10, "0");
         XYPlot plot = HouseStyle.plot(across, upright);
         plot.setDataset(0, curve(this::coldA));
         plot.setRenderer(0, HouseStyle.line(Palette.ALTERNATOR_INK.color(), HouseStyle.DOTTED_LINE));
@@ -136,11 +140,13 @@ public final class AlternatorFigure {
 
     private List<Mark> marks() {
         List<Mark> all = new ArrayList<>();
-        for (Running phase : running) {
-            double outputA = alternator.maximumA(phase.fromRpm());
-            String text = String.format(Locale.ROOT, "%s %.0f/min: %.0f A", phase.name(), phase.fromRpm(), outputA);
-            all.add(new Mark(phase.fromRpm(), outputA, text, false));
-        }
+        Map<Double, String> names = new TreeMap<>();
+        running.forEach(phase -> names.merge(phase.fromRpm(), phase.name(), (some, more) -> some + ", " + more));
+        names.forEach((rpm, name) -> {
+            double outputA = alternator.maximumA(rpm);
+            all.add(new Mark(
+                    rpm, outputA, String.format(Locale.ROOT, "%s %.0f/min: %.0f A", name, rpm, outputA), false));
+        });
         for (Running demand : demands) {
             alternator
                     .balanceRpm(demand.demandA())
@@ -195,19 +201,14 @@ public final class AlternatorFigure {
                 "cold, as labelled", panel.yInside(coldA(mostRpm)), Palette.ALTERNATOR_INK.color(), false));
         for (Running demand : demands) {
             double y = panel.y(demand.demandA());
-            pen.line(
-                    panel.area().getX(),
-                    y,
-                    panel.area().getMaxX(),
-                    y,
-                    Palette.DEMAND.color(),
-                    HouseStyle.LEVEL_LINE);
+            pen.line(panel.area().getX(), y, panel.area().getMaxX(), y, Palette.DEMAND.color(), HouseStyle.LEVEL_LINE);
             String names = running.stream()
                     .filter(phase -> isSameDemand(demand, phase))
                     .map(Running::name)
                     .collect(Collectors.joining(", "));
+            String reached = alternator.balanceRpm(demand.demandA()).isPresent() ? "" : "; never reached";
             labels.add(new SideLabels.Label(
-                    String.format(Locale.ROOT, "loads %.0f A, %s", demand.demandA(), names),
+                    String.format(Locale.ROOT, "loads %.0f A, %s%s", demand.demandA(), names, reached),
                     y,
                     Palette.DEMAND.color(),
                     true));
@@ -244,7 +245,10 @@ public final class AlternatorFigure {
                         .max()
                         .orElseThrow();
                 running.add(new Running(
-                        phases.get(i).name(), speed.lowestRpm(), toRpm, summaries.get(i).meanLoadA()));
+                        phases.get(i).name(),
+                        speed.lowestRpm(),
+                        toRpm,
+                        summaries.get(i).meanLoadA()));
             }
         }
         return running;

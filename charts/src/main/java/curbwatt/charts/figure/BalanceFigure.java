@@ -60,8 +60,8 @@ public final class BalanceFigure {
         this.story = story;
         this.scale = TimeScale.of(story.result().durationS());
         this.buckets = new Buckets<>(story.trace().rows(), TraceRow::timeS, COLUMNS, jumps(story));
-        this.strip = new PhaseStrip(
-                story.scenario().scene().phases(), story.result().phases(), scale);
+        this.strip =
+                new PhaseStrip(story.scenario().scene().phases(), story.result().phases(), scale);
         List<EventLabel> events = EventLabel.of(
                 story.result().events().stream()
                         .filter(event -> MARKED.contains(event.kind()))
@@ -90,8 +90,8 @@ public final class BalanceFigure {
         int height = top + PLOT_HEIGHT + HouseStyle.BELOW + 8;
         XYPlot plot = plot();
         plot.setInsets(new RectangleInsets(top, 0, 8, RIGHT));
-        ChartDrawing drawing = new ChartDrawing(
-                HouseStyle.chart(plot), new Rectangle2D.Double(0, 0, WIDTH, height), (pen, panels) -> {
+        ChartDrawing drawing =
+                new ChartDrawing(HouseStyle.chart(plot), new Rectangle2D.Double(0, 0, WIDTH, height), (pen, panels) -> {
                     head.write(pen);
                     frame.write(pen, panels);
                     writeSides(pen, panels.get(0));
@@ -101,9 +101,9 @@ public final class BalanceFigure {
 
     private XYPlot plot() {
         NumberAxis axis = HouseStyle.upright("Current, A", Palette.INK.color());
-        axis.setNumberFormatOverride(HouseStyle.numbers("0; 0"));
         double most = Math.max(1, Math.max(highest(sources), highest(uses)));
-        axis.setRange(-1.06 * most, 1.06 * most);
+        // Both sides count upwards from the middle: the sign is a matter of drawing.
+        HouseStyle.ticks(axis, -1.06 * most, 1.06 * most, 8, "0;\u200a0");
         XYPlot plot = HouseStyle.plot(scale.axis(), axis);
         strip.shade(plot);
         int layer = addStack(plot, 0, sources, 1);
@@ -146,13 +146,7 @@ public final class BalanceFigure {
 
     private void writeSides(Pen pen, Panel panel) {
         double zero = panel.y(0);
-        pen.line(
-                panel.area().getX(),
-                zero,
-                panel.area().getMaxX(),
-                zero,
-                Palette.INK.color(),
-                HouseStyle.SIDE_LINE);
+        pen.line(panel.area().getX(), zero, panel.area().getMaxX(), zero, Palette.INK.color(), HouseStyle.SIDE_LINE);
         List<Layer> downwards = new ArrayList<>(sources);
         Collections.reverse(downwards);
         writeSide(pen, panel, "comes from", downwards, zero - 18 * (downwards.size() + 1) - 4);
@@ -189,8 +183,7 @@ public final class BalanceFigure {
             int group = i;
             layers.add(new Layer(groups.names().get(i), Palette.group(i), row -> groups.currentA(group, row)));
         }
-        layers.add(new Layer(
-                "charging", Palette.CHARGING.color(), row -> Math.max(0, -row.batteryMeanA())));
+        layers.add(new Layer("charging", Palette.CHARGING.color(), row -> Math.max(0, -row.batteryMeanA())));
         return layers;
     }
 

@@ -34,7 +34,8 @@ public final class DischargeFigure {
             throw new IllegalArgumentException("curves is empty; at least one is needed");
         }
         this.curves = curves.stream()
-                .sorted(Comparator.comparing((DischargeCurve curve) -> curve.end().deliveredAh()))
+                .sorted(Comparator.comparing(
+                        (DischargeCurve curve) -> curve.end().deliveredAh()))
                 .toList();
         this.mostAh = 1.04 * this.curves.get(curves.size() - 1).end().deliveredAh();
     }
@@ -57,8 +58,8 @@ public final class DischargeFigure {
         int height = top + PLOT_HEIGHT + lanes * LANE_HEIGHT + HouseStyle.BELOW + 8;
         XYPlot plot = plot(lanes);
         plot.setInsets(new RectangleInsets(top, 0, 8, RIGHT));
-        ChartDrawing drawing = new ChartDrawing(
-                HouseStyle.chart(plot), new Rectangle2D.Double(0, 0, WIDTH, height), (pen, panels) -> {
+        ChartDrawing drawing =
+                new ChartDrawing(HouseStyle.chart(plot), new Rectangle2D.Double(0, 0, WIDTH, height), (pen, panels) -> {
                     head.write(pen);
                     places.forEach(place -> writeEnd(pen, panels.get(0), place));
                 });
@@ -72,11 +73,9 @@ public final class DischargeFigure {
         double pad = 0.05 * Math.max(0.5, highest - lowest);
         // The labels hang below the ends of the curves, where nothing else is.
         double labels = (highest - lowest + 2 * pad) * (lanes * LANE_HEIGHT + 10.0) / PLOT_HEIGHT;
-        upright.setRange(lowest - pad - labels, highest + pad);
-        upright.setNumberFormatOverride(HouseStyle.numbers("0.0"));
+        HouseStyle.ticks(upright, lowest - pad - labels, highest + pad, 8, "0");
         NumberAxis across = HouseStyle.across("Charge delivered, Ah");
-        across.setRange(0, mostAh);
-        across.setNumberFormatOverride(HouseStyle.numbers("0.#"));
+        HouseStyle.ticks(across, 0, mostAh, 12, "0");
         XYPlot plot = HouseStyle.plot(across, upright);
         for (int i = 0; i < curves.size(); i++) {
             Buckets<DischargeCurve.Point> buckets =
@@ -115,7 +114,8 @@ public final class DischargeFigure {
     }
 
     private static String label(DischargeCurve curve) {
-        return curve.name() + String.format(Locale.ROOT, ", %.1f Ah", curve.end().deliveredAh());
+        return curve.name()
+                + String.format(Locale.ROOT, ", %.1f Ah", curve.end().deliveredAh());
     }
 
     /** One quantity, so one hue: the slower a discharge, the darker its line. */
@@ -147,7 +147,9 @@ public final class DischargeFigure {
     private String alternativeText() {
         return "Voltage against charge delivered. "
                 + curves.stream()
-                        .map(curve -> label(curve) + String.format(Locale.ROOT, " to %.2f V", curve.end().voltageV()))
+                        .map(curve -> label(curve)
+                                + String.format(
+                                        Locale.ROOT, " to %.2f V", curve.end().voltageV()))
                         .collect(Collectors.joining("; "))
                 + ".";
     }

@@ -3,13 +3,11 @@ package curbwatt.charts.figure;
 import curbwatt.charts.run.RunStory;
 import curbwatt.charts.style.HouseStyle;
 import curbwatt.charts.style.Palette;
-import curbwatt.charts.style.Typeface;
 import curbwatt.engine.control.LowVoltageCutoff;
 import curbwatt.engine.control.SensePoint;
 import curbwatt.engine.result.WaveformPoint;
 import curbwatt.engine.vehicle.Vehicle;
 import java.awt.Color;
-import java.awt.Font;
 import java.awt.Stroke;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
@@ -62,9 +60,7 @@ public final class FlashFigure {
      * @param caption the words above it
      */
     public static Optional<Picture> of(RunStory story, Caption caption) {
-        return story.waveform().size() < 2
-                ? Optional.empty()
-                : Optional.of(new FlashFigure(story).sheet(caption));
+        return story.waveform().size() < 2 ? Optional.empty() : Optional.of(new FlashFigure(story).sheet(caption));
     }
 
     private Sheet sheet(Caption caption) {
@@ -76,8 +72,8 @@ public final class FlashFigure {
         both.add(voltagePlot(), VOLTAGE_HEIGHT);
         both.add(loadPlot(), LOAD_HEIGHT);
         both.setInsets(new RectangleInsets(top, 0, 8, RIGHT));
-        ChartDrawing drawing = new ChartDrawing(
-                HouseStyle.chart(both), new Rectangle2D.Double(0, 0, WIDTH, height), (pen, panels) -> {
+        ChartDrawing drawing =
+                new ChartDrawing(HouseStyle.chart(both), new Rectangle2D.Double(0, 0, WIDTH, height), (pen, panels) -> {
                     head.write(pen);
                     writeVoltage(pen, panels.get(0));
                     writeLoad(pen, panels.get(1));
@@ -87,8 +83,7 @@ public final class FlashFigure {
 
     private NumberAxis timeAxis() {
         NumberAxis axis = HouseStyle.across("Time after " + scale.clock(startS) + ", ms");
-        axis.setRange(0, milliseconds(points.get(points.size() - 1)));
-        axis.setNumberFormatOverride(HouseStyle.numbers("0"));
+        HouseStyle.ticks(axis, 0, milliseconds(points.get(points.size() - 1)), 12, "0");
         return axis;
     }
 
@@ -100,7 +95,9 @@ public final class FlashFigure {
         }
         if (cutoff().isPresent()) {
             from = Math.min(from, lowest(WaveformPoint::readingV));
-            to = Math.max(to, points.stream().mapToDouble(WaveformPoint::readingV).max().orElseThrow());
+            to = Math.max(
+                    to,
+                    points.stream().mapToDouble(WaveformPoint::readingV).max().orElseThrow());
             double tripV = cutoff().get().tripV();
             double near = NEAR_FACTOR * Math.max(0.05, to - from);
             if (tripV > from - near && tripV < to + near) {
@@ -110,8 +107,7 @@ public final class FlashFigure {
         }
         double pad = Math.max(0.01, 0.1 * (to - from));
         NumberAxis axis = HouseStyle.upright("Voltage, V", Palette.VOLTAGE.color());
-        axis.setRange(from - pad, to + pad);
-        axis.setNumberFormatOverride(HouseStyle.numbers("0.0##"));
+        HouseStyle.ticks(axis, from - pad, to + pad, 7, "0");
         XYPlot plot = HouseStyle.plot(null, axis);
         int layer = 0;
         if (sensesAtFeedEnd()) {
@@ -126,12 +122,11 @@ public final class FlashFigure {
 
     private XYPlot loadPlot() {
         NumberAxis axis = HouseStyle.upright("Load, A", Palette.INK.color());
-        axis.setRange(0, 1.15 * Math.max(1, mostA()));
-        axis.setNumberFormatOverride(HouseStyle.numbers("0.#"));
+        HouseStyle.ticks(axis, 0, 1.15 * Math.max(1, mostA()), 4, "0");
         XYPlot plot = HouseStyle.plot(null, axis);
         plot.setDataset(dataset(WaveformPoint::loadA));
         XYAreaRenderer renderer = new XYAreaRenderer(XYAreaRenderer.AREA);
-        renderer.setSeriesPaint(0, Palette.group(0));
+        renderer.setSeriesPaint(0, Palette.LOAD.color());
         plot.setRenderer(renderer);
         return plot;
     }
@@ -167,21 +162,17 @@ public final class FlashFigure {
         if (sensesAtFeedEnd()) {
             labels.add(label(panel, "lowest sensed ", lowest(WaveformPoint::sensedV), Palette.SENSED.color()));
         }
+        labels.add(new SideLabels.Label(sag(), (panel.y(highV) + panel.y(lowV)) / 2, Palette.INK.color(), true));
         SideLabels.write(pen, panel, labels, RIGHT);
-        writeSag(pen, panel);
+        measure(pen, panel.area().getMaxX() - 7, panel.y(highV), panel.y(lowV));
     }
 
-    /** A measure between the highest and the lowest node voltage, just inside the right edge. */
-    private void writeSag(Pen pen, Panel panel) {
-        double x = panel.area().getMaxX() - 10;
-        double top = panel.y(highV);
-        double bottom = panel.y(lowV);
+    /** A measure between two heights. */
+    private static void measure(Pen pen, double x, double top, double bottom) {
         Color color = Palette.INK.color();
         pen.line(x, top, x, bottom, color, HouseStyle.SIDE_LINE);
         pen.line(x - 4, top, x + 4, top, color, HouseStyle.SIDE_LINE);
         pen.line(x - 4, bottom, x + 4, bottom, color, HouseStyle.SIDE_LINE);
-        Font strong = Typeface.prepare().strong(HouseStyle.SMALL);
-        pen.textOnPaper(sag(), strong, color, x - 8, (top + bottom) / 2 + 4, Pen.Anchor.RIGHT);
     }
 
     private void writeLoad(Pen pen, Panel panel) {
@@ -220,7 +211,8 @@ public final class FlashFigure {
     }
 
     private boolean sensesAtFeedEnd() {
-        return cutoff().filter(cutoff -> cutoff.sense() instanceof SensePoint.FeedEnd).isPresent();
+        return cutoff().filter(cutoff -> cutoff.sense() instanceof SensePoint.FeedEnd)
+                .isPresent();
     }
 
     private double lowest(ToDoubleFunction<WaveformPoint> value) {

@@ -88,7 +88,6 @@ public final class VoltageFigure {
 
     private XYPlot voltagePlot() {
         NumberAxis axis = HouseStyle.upright("Voltage, V", Palette.VOLTAGE.color());
-        axis.setNumberFormatOverride(HouseStyle.numbers("0.0#"));
         double lowest = rows().stream()
                 .mapToDouble(row -> Math.min(row.nodeMinV(), sensesAtFeedEnd() ? row.sensedMinV() : row.nodeMinV()))
                 .min()
@@ -101,7 +100,7 @@ public final class VoltageFigure {
         double from = Math.max(LOWEST_SHOWN_V, Math.min(lowest, lowestLevel));
         double to = Math.max(from + 0.4, Math.max(highest, highestLevel));
         double pad = 0.05 * (to - from);
-        axis.setRange(from - pad, to + pad);
+        HouseStyle.ticks(axis, from - pad, to + pad, 7, "0");
         XYPlot plot = HouseStyle.plot(null, axis);
         strip.shade(plot);
         int layer = 0;

@@ -48,6 +48,8 @@ public enum Palette {
     BATTERY_DEEP("#0b3350"),
     /** Battery taking charge. */
     CHARGING("#bfe3f7"),
+    /** Current of the loads, as an area. */
+    LOAD("#8d98a6"),
     /** Demand of the loads. */
     DEMAND("#1b2430"),
     /** Levels that make something happen, and what went wrong. */
