@@ -33,7 +33,8 @@ class ArchitectureTest {
             powertrain:    quantity
             event
             control:       quantity
-            vehicle:       quantity battery alternator load control powertrain
+            link:          quantity
+            vehicle:       quantity battery alternator load control powertrain link
             scene:         quantity powertrain
             budget:        alternator load powertrain vehicle scene
             result:        event

@@ -23,6 +23,10 @@ public enum EventKind {
     RUN_TIME_LIMIT_REACHED,
     /** The contact closed again [cutoff]. */
     CUTOFF_RECLOSED,
+    /** The link between the batteries closed, or its charger started [link]. */
+    LINK_CLOSED,
+    /** The link between the batteries opened, or its charger stopped [link]. */
+    LINK_OPENED,
     /** A load's voltage fell below its drop-out level and it fell silent [load]. */
     LOAD_DROPPED_OUT,
     /** A load that had dropped out draws current again [load]. */

@@ -3,49 +3,58 @@ package curbwatt.engine.simulation;
 import curbwatt.engine.control.LowVoltageCutoff;
 import curbwatt.engine.control.SensePoint;
 import curbwatt.engine.event.EventKind;
+import curbwatt.engine.vehicle.AuxiliaryBattery;
+import curbwatt.engine.vehicle.Vehicle;
 import java.util.List;
+import java.util.Optional;
 
 /**
- * Everything that watches a voltage and acts: cutoffs, loads that drop out, loads that come back.
+ * Everything that watches a voltage and acts: the link, cutoffs, loads that drop out, loads that come back.
  *
  * <p>Asked about a step that may be taken, it says when the first of them acts; told that the step up to there was
  * taken, it
- * lets that one act. At one instant cutoffs go before loads, in the vehicle's order, one action at a time.
+ * lets that one act. At one instant the link goes before cutoffs and cutoffs before loads, in the vehicle's order, one action at a time.
  */
 final class Actions {
 
     private final LoadBank bank;
     private final List<CutoffState> cutoffs;
-    private final int[] senseCircuit;
+    private final SenseTap[] taps;
+    private final Optional<LinkState> link;
+    private final String linkName;
     private final RunBook book;
     private CutoffState cutoff;
     private int cutoffPlace;
     private CircuitState circuit;
     private LoadState load;
+    private boolean linkActs;
 
-    Actions(LoadBank bank, List<LowVoltageCutoff> cutoffs, RunBook book) {
+    Actions(LoadBank bank, Vehicle vehicle, Optional<LinkState> link, RunBook book) {
         this.bank = bank;
-        this.cutoffs = cutoffs.stream().map(CutoffState::new).toList();
+        this.link = link;
         this.book = book;
-        senseCircuit = cutoffs.stream()
-                .mapToInt(settings -> settings.sense() instanceof SensePoint.FeedEnd end ? placeOf(end.circuit()) : -1)
-                .toArray();
+        linkName = vehicle.auxiliary().map(AuxiliaryBattery::linkName).orElse("");
+        cutoffs = vehicle.cutoffs().stream().map(CutoffState::new).toList();
+        taps = vehicle.cutoffs().stream().map(this::tap).toArray(SenseTap[]::new);
     }
 
     List<CutoffState> cutoffs() {
         return cutoffs;
     }
 
-    /** Place of the circuit at whose far end the first cutoff senses; −1: at the node. */
-    int firstSenseCircuit() {
-        return senseCircuit.length == 0 ? -1 : senseCircuit[0];
+    /** Where the first cutoff senses; the starter node if there is none. */
+    SenseTap firstTap() {
+        return taps.length == 0 ? SenseTap.starterNode() : taps[0];
     }
 
-    private int placeOf(String name) {
-        return bank.circuits.stream()
-                .map(state -> state.circuit.name())
-                .toList()
-                .indexOf(name);
+    private SenseTap tap(LowVoltageCutoff cutoff) {
+        if (cutoff.sense() instanceof SensePoint.FeedEnd end) {
+            return SenseTap.feedEnd(bank.circuits.stream()
+                    .map(state -> state.circuit.name())
+                    .toList()
+                    .indexOf(end.circuit()));
+        }
+        return cutoff.sense() instanceof SensePoint.EquipmentNode ? SenseTap.equipmentNode() : SenseTap.starterNode();
     }
 
     /** Time in a step at which the first of them acts; positive infinity: none does (s). */
@@ -53,12 +62,21 @@ final class Actions {
         double firstS = Double.POSITIVE_INFINITY;
         cutoff = null;
         load = null;
+        linkActs = false;
+        if (link.isPresent()) {
+            double actsS = link.get().actsS(lengthS, start.starter.nodeV, end.starter.nodeV);
+            if (actsS <= lengthS) {
+                firstS = actsS;
+                linkActs = true;
+            }
+        }
         for (int i = 0; i < cutoffs.size(); i++) {
             CutoffState state = cutoffs.get(i);
-            state.sense(lengthS, sensedV(i, start), sensedV(i, end));
+            state.sense(lengthS, taps[i].voltageV(start), taps[i].voltageV(end));
             double actsS = state.nextActionS(engineRuns);
             if (actsS < firstS && actsS <= lengthS) {
                 firstS = actsS;
+                linkActs = false;
                 cutoff = state;
                 cutoffPlace = i;
             }
@@ -84,6 +102,7 @@ final class Actions {
             }
             if (actsS < firstS && actsS <= far.lengthS()) {
                 firstS = actsS;
+                linkActs = false;
                 cutoff = null;
                 circuit = state;
                 load = candidate;
@@ -92,15 +111,12 @@ final class Actions {
         return firstS;
     }
 
-    private double sensedV(int place, OperatingPoint point) {
-        return senseCircuit[place] < 0 ? point.nodeV : point.farV[senseCircuit[place]];
-    }
-
     /** Takes note of a step that was taken. */
     void advance(double lengthS, OperatingPoint start, OperatingPoint end, boolean engineRuns) {
+        link.ifPresent(state -> state.advance(lengthS, start.starter.nodeV, end.starter.nodeV));
         for (int i = 0; i < cutoffs.size(); i++) {
             CutoffState state = cutoffs.get(i);
-            state.sense(lengthS, sensedV(i, start), sensedV(i, end));
+            state.sense(lengthS, taps[i].voltageV(start), taps[i].voltageV(end));
             state.advance(engineRuns);
         }
         for (int c = 0; c < bank.circuits.size(); c++) {
@@ -119,10 +135,17 @@ final class Actions {
 
     /** Lets the one that {@link #firstS} found act, at the end of the step just taken. */
     void act(double timeS, OperatingPoint point, double charge) {
+        if (linkActs) {
+            LinkState state = link.orElseThrow();
+            state.act();
+            EventKind did = state.isClosed() ? EventKind.LINK_CLOSED : EventKind.LINK_OPENED;
+            book.event(timeS, did, linkName, point.starter.nodeV, charge);
+            return;
+        }
         if (cutoff != null) {
             LowVoltageCutoff settings = cutoff.settings;
             EventKind did = cutoff.act();
-            book.event(timeS, did, settings.name(), sensedV(cutoffPlace, point), charge);
+            book.event(timeS, did, settings.name(), taps[cutoffPlace].voltageV(point), charge);
             if (did != EventKind.WARNING_BEGAN && did != EventKind.WARNING_ENDED) {
                 switchContact(cutoff, timeS);
             }

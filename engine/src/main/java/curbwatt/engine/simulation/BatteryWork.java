@@ -91,6 +91,11 @@ final class BatteryWork {
         return temperatureC;
     }
 
+    /** Voltage at no current (V). */
+    double idleV() {
+        return terminal.idleV(removedAh, totalBoundAh());
+    }
+
     double removedAh() {
         return removedAh;
     }

@@ -6,7 +6,9 @@ import curbwatt.engine.result.CrankCheck;
 import curbwatt.engine.result.RunResult;
 import curbwatt.engine.scene.Phase;
 import curbwatt.engine.scene.Scene;
+import curbwatt.engine.vehicle.BusNode;
 import curbwatt.engine.vehicle.Vehicle;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -27,9 +29,9 @@ final class SceneRun {
     private final Recorder recorder;
     private final StepControl control;
     private final LoadBank bank;
-    private final BatteryWork battery;
-    private final BatteryWork trial;
-    private final NodeSolver solver;
+    private final Batteries batteries;
+    private final Batteries trial;
+    private final Network network;
     private final OperatingPoint start;
     private final OperatingPoint end;
     private final EngineState engine;
@@ -47,21 +49,24 @@ final class SceneRun {
         this.recorder = recorder;
         this.control = control;
         bank = new LoadBank(vehicle);
-        battery = new BatteryWork(vehicle.battery(), scene.start());
-        trial = battery.copy();
-        solver = new NodeSolver(bank.circuits);
+        batteries = new Batteries(vehicle, scene.start());
+        trial = batteries.copy();
+        Optional<LinkState> link = vehicle.auxiliary().map(second -> new LinkState(second.link()));
+        network = new Network(bank.circuits, link.orElse(null));
         start = new OperatingPoint(bank.circuits.size());
         end = new OperatingPoint(bank.circuits.size());
         engine = new EngineState(vehicle.alternator());
-        crank = new CrankProbe(vehicle.starting(), bank.circuits);
-        book = new RunBook(battery, bank.circuits);
-        actions = new Actions(bank, vehicle.cutoffs(), book);
-        end.nodeV = battery.terminal().idleV(battery.removedAh(), battery.totalBoundAh());
+        crank = new CrankProbe(vehicle.starting(), bank.circuits, link);
+        book = new RunBook(vehicle, batteries, bank.circuits, link);
+        actions = new Actions(bank, vehicle, link, book);
+        end.starter.nodeV = batteries.starter().idleV();
+        end.equipment.nodeV = batteries.areTwo() ? batteries.auxiliary().idleV() : 0;
         restart = new RestartWatch(book, vehicle.battery().name());
         view = new StepView(
                 start,
                 end,
-                actions.firstSenseCircuit(),
+                actions.firstTap(),
+                batteries.areTwo(),
                 actions.cutoffs().stream().findFirst());
     }
 
@@ -80,18 +85,23 @@ final class SceneRun {
             }
             book.endPhase();
         }
-        book.event(timeS, EventKind.SCENE_ENDED, scene.name(), end.nodeV, battery.stateOfChargeFraction());
+        book.event(
+                timeS,
+                EventKind.SCENE_ENDED,
+                scene.name(),
+                end.starter.nodeV,
+                batteries.starter().stateOfChargeFraction());
         return book.result(timeS, restart.firstLostS());
     }
 
     private void begin(Phase phase, boolean first) {
-        double charge = battery.stateOfChargeFraction();
+        double charge = batteries.starter().stateOfChargeFraction();
         boolean ran = engine.runs();
         boolean wanted = phase.mode().isRunning();
         boolean cranks = wanted && !ran && !first;
-        double lowestV = cranks ? crank.lowestV(battery) : 0;
-        boolean runs = wanted && (!cranks || lowestV >= crank.minimumV(battery));
-        book.event(timeS, EventKind.PHASE_BEGAN, phase.name(), end.nodeV, charge);
+        double lowestV = cranks ? crank.lowestV(batteries) : 0;
+        boolean runs = wanted && (!cranks || lowestV >= crank.minimumV(batteries));
+        book.event(timeS, EventKind.PHASE_BEGAN, phase.name(), end.starter.nodeV, charge);
         engine.begin(phase, timeS, runs);
         if (cranks) {
             EventKind did = runs ? EventKind.ENGINE_STARTED : EventKind.ENGINE_DID_NOT_START;
@@ -100,7 +110,7 @@ final class SceneRun {
                 engine.started(timeS);
             }
         } else if (ran && !wanted) {
-            book.event(timeS, EventKind.ENGINE_STOPPED, phase.name(), end.nodeV, charge);
+            book.event(timeS, EventKind.ENGINE_STOPPED, phase.name(), end.starter.nodeV, charge);
         }
         OptionalDouble capacityA = runs && vehicle.alternator().isPresent()
                 ? OptionalDouble.of(capacityA(vehicle.alternator().get(), phase))
@@ -108,10 +118,10 @@ final class SceneRun {
         book.begin(new PhaseBook(phase, timeS, runs, charge, capacityA));
         bank.begin(phase, timeS);
         if (runs) {
-            actions.engineRuns(timeS, end.nodeV, charge);
+            actions.engineRuns(timeS, end.starter.nodeV, charge);
             restart.rest();
         } else {
-            restart.begin(timeS, crank.marginV(battery), end.nodeV, charge);
+            restart.begin(timeS, crank.marginV(batteries), end.starter.nodeV, charge);
         }
     }
 
@@ -123,10 +133,10 @@ final class SceneRun {
         book.crankCheck(new CrankCheck(
                 timeS,
                 phase.name(),
-                battery.temperatureC(),
-                crank.lowestV(battery),
-                crank.lowestV(battery, false),
-                crank.minimumV(battery)));
+                batteries.starter().temperatureC(),
+                crank.lowestV(batteries),
+                crank.lowestV(batteries, false),
+                crank.minimumV(batteries)));
     }
 
     private void step(Phase phase, double phaseEndS) {
@@ -155,19 +165,22 @@ final class SceneRun {
     /** Solves the start of a step; what has no operating point falls silent, one circuit at a time. */
     private void settle() {
         while (true) {
-            switch (solver.solve(battery, engine.alternatorMaxA(timeS), engine.setPointV(), start)) {
+            switch (network.solve(batteries, engine.alternatorMaxA(timeS), engine.setPointV(), start)) {
                 case SOLVED -> {
                     return;
                 }
                 case CIRCUIT_COLLAPSED -> {
-                    int failed = solver.failedCircuit();
-                    collapsed(bank.circuits.get(failed).circuit.name());
-                    collapse(failed);
+                    CircuitState failed = network.failedCircuit();
+                    collapsed(failed.circuit.name());
+                    collapse(bank.circuits.indexOf(failed));
                 }
                 case NODE_COLLAPSED -> {
-                    collapsed("node");
+                    BusNode node = network.failedNode();
+                    collapsed(node == BusNode.STARTER ? "node" : "equipment node");
                     for (int c = 0; c < bank.circuits.size(); c++) {
-                        collapse(c);
+                        if (bank.circuits.get(c).circuit.node() == node) {
+                            collapse(c);
+                        }
                     }
                 }
             }
@@ -175,7 +188,12 @@ final class SceneRun {
     }
 
     private void collapsed(String subject) {
-        book.event(timeS, EventKind.VOLTAGE_COLLAPSED, subject, start.nodeV, battery.stateOfChargeFraction());
+        book.event(
+                timeS,
+                EventKind.VOLTAGE_COLLAPSED,
+                subject,
+                start.starter.nodeV,
+                batteries.starter().stateOfChargeFraction());
     }
 
     private void collapse(int place) {
@@ -191,8 +209,7 @@ final class SceneRun {
         double lengthS = Math.min(longestS, proposedS);
         while (true) {
             boolean solved = solveEnd(lengthS);
-            double used =
-                    solved ? control.used(lengthS, start, end, battery.battery.capacityAh()) : Double.POSITIVE_INFINITY;
+            double used = solved ? used(lengthS) : Double.POSITIVE_INFINITY;
             if (used <= 1 || lengthS <= StepControl.SHORTEST_S) {
                 if (!solved) {
                     end.takeFrom(start);
@@ -207,25 +224,43 @@ final class SceneRun {
         }
     }
 
+    private double used(double lengthS) {
+        double used = control.used(
+                lengthS, start.starter, end.starter, batteries.starter().battery.capacityAh());
+        return batteries.areTwo()
+                ? Math.max(
+                        used,
+                        control.used(
+                                lengthS,
+                                start.equipment,
+                                end.equipment,
+                                batteries.auxiliary().battery.capacityAh()))
+                : used;
+    }
+
     private boolean solveEnd(double lengthS) {
-        trial.takeFrom(battery);
-        trial.advance(start.mainA, lengthS);
+        trial.takeFrom(batteries);
+        trial.advance(start, lengthS);
         end.takeFrom(start);
         double endS = timeS + lengthS;
-        return solver.solve(trial, engine.alternatorMaxA(endS), engine.setPointV(), end) == NodeSolver.Outcome.SOLVED;
+        return network.solve(trial, engine.alternatorMaxA(endS), engine.setPointV(), end) == NodeSolver.Outcome.SOLVED;
     }
 
     private void take(Phase phase, double lengthS, double endS) {
-        double startCharge = battery.stateOfChargeFraction();
-        battery.advance(0.5 * (start.mainA + end.mainA), lengthS);
+        double startCharge = batteries.starter().stateOfChargeFraction();
+        batteries.advance(start, end, lengthS);
         actions.advance(lengthS, start, end, engine.runs());
-        book.add(timeS, lengthS, start, end, startCharge);
-        battery.warm(phase.airC(), lengthS);
+        book.add(timeS, lengthS, start, end);
+        batteries.warm(phase.airC(), lengthS);
         view.startS = timeS;
         view.endS = endS;
         view.chargeStartFraction = startCharge;
-        view.chargeEndFraction = battery.stateOfChargeFraction();
-        view.batteryC = battery.temperatureC();
+        view.chargeEndFraction = batteries.starter().stateOfChargeFraction();
+        if (batteries.areTwo()) {
+            view.auxiliaryChargeEndFraction = batteries.auxiliary().stateOfChargeFraction();
+            view.auxiliaryC = batteries.auxiliary().temperatureC();
+        }
+        view.batteryC = batteries.starter().temperatureC();
         view.readCutoff();
         if (lengthS > 0) {
             recorder.record(view);
@@ -237,15 +272,19 @@ final class SceneRun {
         if (!engine.runs()) {
             followRestart();
         }
-        double charge = battery.stateOfChargeFraction();
+        double charge = batteries.starter().stateOfChargeFraction();
         actions.act(timeS, end, charge);
         if (!engine.runs()) {
-            restart.begin(timeS, crank.marginV(battery), end.nodeV, charge);
+            restart.begin(timeS, crank.marginV(batteries), end.starter.nodeV, charge);
         }
     }
 
     private void followRestart() {
-        restart.ask(timeS, crank.marginV(battery), end.nodeV, battery.stateOfChargeFraction());
+        restart.ask(
+                timeS,
+                crank.marginV(batteries),
+                end.starter.nodeV,
+                batteries.starter().stateOfChargeFraction());
         book.noteCold();
     }
 }

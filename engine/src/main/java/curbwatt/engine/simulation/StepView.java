@@ -7,32 +7,37 @@ final class StepView implements Step {
 
     private final OperatingPoint start;
     private final OperatingPoint end;
-    private final int senseCircuit;
+    private final SenseTap tap;
+    private final boolean two;
     private final Optional<CutoffState> cutoff;
     double startS;
     double endS;
     double chargeStartFraction;
     double chargeEndFraction;
     double batteryC;
+    double auxiliaryChargeEndFraction;
+    double auxiliaryC;
     double readingStartV;
     double readingEndV;
 
     /**
      * Makes a view.
      *
-     * @param senseCircuit place of the circuit at whose far end the first cutoff senses; −1: at the node
+     * @param tap where the first cutoff senses
+     * @param two whether there is an equipment node
      */
-    StepView(OperatingPoint start, OperatingPoint end, int senseCircuit, Optional<CutoffState> cutoff) {
+    StepView(OperatingPoint start, OperatingPoint end, SenseTap tap, boolean two, Optional<CutoffState> cutoff) {
         this.start = start;
         this.end = end;
-        this.senseCircuit = senseCircuit;
+        this.tap = tap;
+        this.two = two;
         this.cutoff = cutoff;
     }
 
     /** Takes the readings of the step that the cutoff has just been shown. */
     void readCutoff() {
-        readingStartV = cutoff.map(CutoffState::readingStartV).orElse(start.nodeV);
-        readingEndV = cutoff.map(CutoffState::readingEndV).orElse(end.nodeV);
+        readingStartV = cutoff.map(CutoffState::readingStartV).orElse(start.starter.nodeV);
+        readingEndV = cutoff.map(CutoffState::readingEndV).orElse(end.starter.nodeV);
     }
 
     @Override
@@ -47,22 +52,22 @@ final class StepView implements Step {
 
     @Override
     public double nodeStartV() {
-        return start.nodeV;
+        return start.starter.nodeV;
     }
 
     @Override
     public double nodeEndV() {
-        return end.nodeV;
+        return end.starter.nodeV;
     }
 
     @Override
     public double sensedStartV() {
-        return senseCircuit < 0 ? start.nodeV : start.farV[senseCircuit];
+        return tap.voltageV(start);
     }
 
     @Override
     public double sensedEndV() {
-        return senseCircuit < 0 ? end.nodeV : end.farV[senseCircuit];
+        return tap.voltageV(end);
     }
 
     @Override
@@ -77,12 +82,12 @@ final class StepView implements Step {
 
     @Override
     public double batteryA() {
-        return 0.5 * (start.batteryA() + end.batteryA());
+        return 0.5 * (start.starter.batteryA() + end.starter.batteryA());
     }
 
     @Override
     public double alternatorA() {
-        return 0.5 * (start.alternatorA + end.alternatorA);
+        return 0.5 * (start.starter.sourceA + end.starter.sourceA);
     }
 
     @Override
@@ -112,6 +117,41 @@ final class StepView implements Step {
 
     @Override
     public double residualA() {
-        return start.residualA;
+        return start.residualA();
+    }
+
+    @Override
+    public boolean hasEquipmentNode() {
+        return two;
+    }
+
+    @Override
+    public double equipmentStartV() {
+        return start.equipment.nodeV;
+    }
+
+    @Override
+    public double equipmentEndV() {
+        return end.equipment.nodeV;
+    }
+
+    @Override
+    public double auxiliaryA() {
+        return 0.5 * (start.equipment.batteryA() + end.equipment.batteryA());
+    }
+
+    @Override
+    public double linkA() {
+        return 0.5 * (start.linkOutA + end.linkOutA);
+    }
+
+    @Override
+    public double auxiliaryChargeEndFraction() {
+        return auxiliaryChargeEndFraction;
+    }
+
+    @Override
+    public double auxiliaryC() {
+        return auxiliaryC;
     }
 }

@@ -6,17 +6,24 @@ import java.util.List;
 import java.util.Objects;
 
 /**
- * A feed from the battery node and the loads at its far end.
+ * A feed from a node and the loads at its far end.
  *
  * @param name unique within the vehicle
+ * @param node node that the feed starts from
  * @param feedOhm resistance of the loop, out and return (Ω), 0 … 10
  * @param loads what hangs on it
  */
-public record Circuit(String name, double feedOhm, List<Load> loads) {
+public record Circuit(String name, BusNode node, double feedOhm, List<Load> loads) {
+
+    /** A circuit on the starter node. */
+    public Circuit(String name, double feedOhm, List<Load> loads) {
+        this(name, BusNode.STARTER, feedOhm, loads);
+    }
 
     /** Refuses a resistance out of range. */
     public Circuit {
         Objects.requireNonNull(name, "name");
+        Objects.requireNonNull(node, "node");
         Require.inside("feedOhm", feedOhm, 0, 10, "Ω");
         loads = List.copyOf(loads);
     }

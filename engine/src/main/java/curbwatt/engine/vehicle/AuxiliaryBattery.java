@@ -1,0 +1,25 @@
+package curbwatt.engine.vehicle;
+
+import curbwatt.engine.link.BatteryLink;
+import curbwatt.engine.quantity.Require;
+import java.util.Objects;
+
+/**
+ * A second battery on a node of its own, the equipment node, and what joins it to the starter node.
+ *
+ * @param installation the battery in its place
+ * @param startChargeFraction its state of charge at the scene's start, at rest, 0.05 … 1
+ * @param linkName name of the link, as the user calls it
+ * @param link what joins the nodes
+ */
+public record AuxiliaryBattery(
+        BatteryInstallation installation, double startChargeFraction, String linkName, BatteryLink link) {
+
+    /** Refuses missing parts and a charge out of range. */
+    public AuxiliaryBattery {
+        Objects.requireNonNull(installation, "installation");
+        Require.inside("startChargeFraction", startChargeFraction, 0.05, 1, "");
+        Objects.requireNonNull(linkName, "linkName");
+        Objects.requireNonNull(link, "link");
+    }
+}
