@@ -37,8 +37,8 @@ public final class DiffusionModes {
      */
     public DiffusionModes(List<Double> timeConstantsH, List<Double> weights, double chargingFactor) {
         if (timeConstantsH.size() != weights.size()) {
-            throw new IllegalArgumentException("weights are " + weights.size() + ", allowed is one per time constant: "
-                    + timeConstantsH.size());
+            throw new IllegalArgumentException(
+                    "weights are " + weights.size() + ", allowed is one per time constant: " + timeConstantsH.size());
         }
         int size = timeConstantsH.size();
         this.chargingFactor = Require.inside("chargingFactor", chargingFactor, 0, 1, "");
