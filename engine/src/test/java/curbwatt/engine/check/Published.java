@@ -10,8 +10,8 @@ import org.junit.jupiter.api.TestReporter;
 /**
  * A value from outside the project that our computation is held against.
  *
- * <p>Each {@link #check} asserts, and publishes one row to the running test's {@link TestReporter}; the build collects the
- * rows into {@code docs/validation.md}.
+ * <p>Each {@link #check} asserts, and publishes one row to the running test's {@link TestReporter}; the build collects
+ * the rows into {@code docs/validation.md}.
  *
  * @param topic heading under which the row is listed, e.g. {@code "Label tests"}
  * @param what the quantity and the conditions, in one line
