@@ -25,6 +25,8 @@ public final class Terminal {
     private static final double HOTTEST_C = 80;
     /** Head that a battery being charged is taken to have at least: keeps its voltage finite after exhaustion. */
     private static final double LEAST_CHARGING_HEAD = 1e-6;
+    /** Bulk that a charged surface is compared with at least: an emptied, chilled battery has none left by A(T). */
+    private static final double LEAST_BULK = 0.01;
 
     private final double temperatureC;
     private final double capacityAh;
@@ -93,13 +95,12 @@ public final class Terminal {
      */
     public double voltageV(double removedAh, double boundAh, double currentA) {
         double headFraction = headFraction(removedAh, boundAh);
-        double bulkFraction = 1 - removedAh / totalChargeAh;
         if (currentA <= 0) {
             headFraction = Math.max(headFraction, LEAST_CHARGING_HEAD);
-            bulkFraction = Math.max(bulkFraction, LEAST_CHARGING_HEAD);
         } else if (headFraction <= 0) {
             return Double.NEGATIVE_INFINITY;
         }
+        double bulkFraction = Math.max(1 - removedAh / totalChargeAh, Math.min(headFraction, LEAST_BULK));
         double surface = surfaceState(removedAh, boundAh);
         double fixedV = emptyRestV + restSpanV * surface - concentrationV * Math.log(bulkFraction / headFraction);
         if (currentA == 0) {

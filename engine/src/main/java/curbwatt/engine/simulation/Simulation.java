@@ -3,9 +3,21 @@ package curbwatt.engine.simulation;
 import curbwatt.engine.result.RunResult;
 import curbwatt.engine.scene.Scene;
 import curbwatt.engine.vehicle.Vehicle;
+import java.util.Objects;
 
-/** A vehicle in a scene, ready to run. */
+/**
+ * A vehicle in a scene, ready to run. A value: running it leaves nothing behind, and the same run gives the same result.
+ *
+ * @param vehicle the vehicle
+ * @param scene the scene
+ */
 public record Simulation(Vehicle vehicle, Scene scene) {
+
+    /** Refuses missing parts. */
+    public Simulation {
+        Objects.requireNonNull(vehicle, "vehicle");
+        Objects.requireNonNull(scene, "scene");
+    }
 
     /** A simulation of a vehicle in a scene. */
     public static Simulation of(Vehicle vehicle, Scene scene) {
@@ -14,9 +26,11 @@ public record Simulation(Vehicle vehicle, Scene scene) {
 
     /** Runs the scene from start to end, handing each step to the recorder. */
     public RunResult run(Recorder recorder) {
-        if (scene.phases().isEmpty()) {
-            return null;
-        }
-        throw new UnsupportedOperationException("being written");
+        return run(recorder, StepControl.usual());
+    }
+
+    /** Runs it with steps of another fineness. */
+    RunResult run(Recorder recorder, StepControl control) {
+        return new SceneRun(vehicle, scene, control, recorder).run();
     }
 }

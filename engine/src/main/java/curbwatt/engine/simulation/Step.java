@@ -21,6 +21,9 @@ public interface Step {
     /** Voltage at the first cutoff's sense point at the end (V). */
     double sensedEndV();
 
+    /** First cutoff's reading at the start, after sensor error and filter (V). */
+    double readingStartV();
+
     /** First cutoff's reading at the end, after sensor error and filter (V). */
     double readingEndV();
 

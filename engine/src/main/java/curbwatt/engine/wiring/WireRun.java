@@ -7,14 +7,14 @@ import java.util.Objects;
  * A feed from a source to its load and back.
  *
  * @param areaMm2 conductor area, mm², 0.01 to 1000
- * @param lengthM length one way, m, 0 to 100
+ * @param lengthM length one way, m, 0 to 1000
  * @param wayBack how the current returns
  */
 public record WireRun(double areaMm2, double lengthM, Return wayBack) {
     /** Refuses impossible values. */
     public WireRun {
         Require.inside("areaMm2", areaMm2, 0.01, 1000, "mm²");
-        Require.inside("lengthM", lengthM, 0, 100, "m");
+        Require.inside("lengthM", lengthM, 0, 1000, "m");
         Objects.requireNonNull(wayBack, "wayBack");
     }
 

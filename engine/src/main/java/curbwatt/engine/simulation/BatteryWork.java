@@ -1,0 +1,107 @@
+package curbwatt.engine.simulation;
+
+import curbwatt.engine.battery.Battery;
+import curbwatt.engine.battery.BatteryState;
+import curbwatt.engine.battery.DiffusionModes;
+import curbwatt.engine.battery.Terminal;
+import curbwatt.engine.scene.InitialState;
+import curbwatt.engine.vehicle.BatteryInstallation;
+
+/** The battery between steps: charge removed, bound charge of each mode, temperature. */
+final class BatteryWork {
+
+    private static final double SECONDS_PER_HOUR = 3600;
+
+    /** Change of temperature after which the terminal's constants are taken anew (K): under 0.05 % of the resistance. */
+    private static final double TEMPERATURE_GRAIN_K = 0.01;
+
+    final Battery battery;
+    private final DiffusionModes modes;
+    private final double thermalTimeConstantS;
+    private double removedAh;
+    private final double[] boundAh;
+    private double temperatureC;
+    private Terminal terminal;
+    private double selfDischargeA;
+
+    BatteryWork(BatteryInstallation installation, InitialState start) {
+        battery = installation.battery();
+        modes = battery.modes();
+        thermalTimeConstantS = installation.thermalTimeConstantS();
+        BatteryState state = BatteryState.atStateOfCharge(start.stateOfChargeFraction(), battery);
+        removedAh = state.removedAh();
+        boundAh = state.boundAh().stream().mapToDouble(Double::doubleValue).toArray();
+        warmTo(start.batteryC());
+    }
+
+    private BatteryWork(BatteryWork other) {
+        battery = other.battery;
+        modes = other.modes;
+        thermalTimeConstantS = other.thermalTimeConstantS;
+        boundAh = other.boundAh.clone();
+        takeFrom(other);
+    }
+
+    /** A copy to try things on. */
+    BatteryWork copy() {
+        return new BatteryWork(this);
+    }
+
+    /** Becomes as another one of the same battery. */
+    void takeFrom(BatteryWork other) {
+        removedAh = other.removedAh;
+        System.arraycopy(other.boundAh, 0, boundAh, 0, boundAh.length);
+        temperatureC = other.temperatureC;
+        terminal = other.terminal;
+        selfDischargeA = other.selfDischargeA;
+    }
+
+    /** Lets a constant current of the main reaction flow for a time. */
+    void advance(double mainA, double durationS) {
+        removedAh += (mainA + selfDischargeA) * durationS / SECONDS_PER_HOUR;
+        modes.advance(boundAh, mainA, durationS);
+    }
+
+    /** Lets the temperature follow the air for a time. */
+    void warm(double airC, double durationS) {
+        if (airC != temperatureC) {
+            warmTo(temperatureC - (airC - temperatureC) * Math.expm1(-durationS / thermalTimeConstantS));
+        }
+    }
+
+    private void warmTo(double newC) {
+        temperatureC = newC;
+        if (terminal == null || Math.abs(newC - terminal.temperatureC()) > TEMPERATURE_GRAIN_K) {
+            terminal = battery.at(newC);
+            selfDischargeA = battery.selfDischargeA(newC);
+        }
+    }
+
+    Terminal terminal() {
+        return terminal;
+    }
+
+    double selfDischargeA() {
+        return selfDischargeA;
+    }
+
+    double temperatureC() {
+        return temperatureC;
+    }
+
+    double removedAh() {
+        return removedAh;
+    }
+
+    double totalBoundAh() {
+        double sumAh = 0;
+        for (double modeAh : boundAh) {
+            sumAh += modeAh;
+        }
+        return sumAh;
+    }
+
+    double stateOfChargeFraction() {
+        return 1 - removedAh / battery.capacityAh();
+    }
+}

@@ -1,0 +1,64 @@
+package curbwatt.engine.simulation;
+
+import curbwatt.engine.result.CircuitSummary;
+import curbwatt.engine.result.LoadSummary;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** Adds up what one circuit lives through. */
+final class CircuitBook {
+
+    private final CircuitState state;
+    private final int place;
+    private OptionalDouble firstLostS = OptionalDouble.empty();
+    private String lostBy = "";
+    private double disconnectedS;
+    private double chargeAs;
+    private double peakA;
+    private double lowestV = Double.POSITIVE_INFINITY;
+
+    CircuitBook(CircuitState state, int place) {
+        this.state = state;
+        this.place = place;
+    }
+
+    void add(double lengthS, OperatingPoint start, OperatingPoint end) {
+        if (!state.isFed()) {
+            disconnectedS += lengthS;
+            return;
+        }
+        chargeAs += 0.5 * lengthS * (start.circuitA[place] + end.circuitA[place]);
+        peakA = Math.max(peakA, Math.max(start.circuitA[place], end.circuitA[place]));
+        lowestV = Math.min(lowestV, Math.min(start.farV[place], end.farV[place]));
+        for (int i = 0; i < state.loads.size(); i++) {
+            LoadState load = state.loads.get(i);
+            if (load.droppedOut) {
+                load.droppedOutS += lengthS;
+            }
+        }
+    }
+
+    /** Notes that the supply was taken away. */
+    void lost(double timeS, String by) {
+        if (firstLostS.isEmpty()) {
+            firstLostS = OptionalDouble.of(timeS);
+            lostBy = by;
+        }
+    }
+
+    CircuitSummary summary() {
+        return new CircuitSummary(
+                state.circuit.name(), firstLostS, lostBy, disconnectedS, chargeAs / 3600, peakA, lowestV);
+    }
+
+    List<LoadSummary> loads() {
+        return state.loads.stream()
+                .map(load -> new LoadSummary(
+                        load.load.name(),
+                        state.circuit.name(),
+                        load.dropOuts == 0 ? OptionalDouble.empty() : OptionalDouble.of(load.firstDropOutS),
+                        load.dropOuts,
+                        load.droppedOutS))
+                .toList();
+    }
+}

@@ -1,0 +1,140 @@
+package curbwatt.engine.simulation;
+
+import curbwatt.engine.load.Load;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What a circuit's loads draw together as a function of the voltage at the far end of its feed, and the feed's own drop.
+ *
+ * <p>Loads of exponent 0, 1 and −1 are added up to one constant current, one conductance and one power, so that the
+ * voltage behind the feed is the upper root of a quadratic; loads of other exponents take Newton's method from above. Where
+ * there is no root the feed can't deliver what constant-power loads ask for: {@link #solve} says so.
+ */
+final class CircuitDraw {
+
+    private static final int MOST_ITERATIONS = 60;
+
+    private final double feedOhm;
+    private double constantA;
+    private double conductanceS;
+    private double powerW;
+    private final List<Load> others = new ArrayList<>();
+
+    private double farV;
+    private double currentA;
+    private double slopeAPerV;
+
+    CircuitDraw(double feedOhm) {
+        this.feedOhm = feedOhm;
+    }
+
+    void clear() {
+        constantA = 0;
+        conductanceS = 0;
+        powerW = 0;
+        others.clear();
+    }
+
+    void add(Load load) {
+        double exponent = load.voltageExponent();
+        if (exponent == 0) {
+            constantA += load.ratedCurrentA();
+        } else if (exponent == 1) {
+            conductanceS += load.ratedCurrentA() / load.ratedVoltageV();
+        } else if (exponent == -1) {
+            powerW += load.ratedCurrentA() * load.ratedVoltageV();
+        } else {
+            others.add(load);
+        }
+    }
+
+    void addConstant(double extraA) {
+        constantA += extraA;
+    }
+
+    /** Solves for a node voltage (V); false: the feed can't carry what is asked, and the circuit counts as drawing nothing. */
+    boolean solve(double nodeV) {
+        if (feedOhm == 0) {
+            farV = nodeV;
+        } else if (others.isEmpty()) {
+            double reachV = nodeV - feedOhm * constantA;
+            double widening = 1 + feedOhm * conductanceS;
+            double discriminant = reachV * reachV - 4 * widening * feedOhm * powerW;
+            if (reachV <= 0 || discriminant < 0) {
+                return fail(nodeV);
+            }
+            farV = 0.5 * (reachV + Math.sqrt(discriminant)) / widening;
+        } else if (!iterateFrom(nodeV)) {
+            return fail(nodeV);
+        }
+        currentA = drawA(farV);
+        double ownSlope = drawSlopeAPerV(farV);
+        slopeAPerV = ownSlope / (1 + feedOhm * ownSlope);
+        return true;
+    }
+
+    private boolean iterateFrom(double nodeV) {
+        double trialV = nodeV;
+        for (int i = 0; i < MOST_ITERATIONS; i++) {
+            double excessV = nodeV - trialV - feedOhm * drawA(trialV);
+            double slope = -1 - feedOhm * drawSlopeAPerV(trialV);
+            double changeV = -excessV / slope;
+            trialV += changeV;
+            if (slope >= 0 || !(trialV > 0)) {
+                return false;
+            }
+            if (Math.abs(changeV) < 1e-13 * nodeV) {
+                farV = trialV;
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private boolean fail(double nodeV) {
+        farV = nodeV;
+        currentA = 0;
+        slopeAPerV = 0;
+        return false;
+    }
+
+    private double drawA(double voltageV) {
+        double sumA = constantA + conductanceS * voltageV;
+        if (powerW != 0) {
+            sumA += powerW / voltageV;
+        }
+        for (int i = 0; i < others.size(); i++) {
+            sumA += others.get(i).currentA(voltageV);
+        }
+        return sumA;
+    }
+
+    private double drawSlopeAPerV(double voltageV) {
+        double slope = conductanceS - powerW / (voltageV * voltageV);
+        for (int i = 0; i < others.size(); i++) {
+            slope += others.get(i).voltageExponent() * others.get(i).currentA(voltageV) / voltageV;
+        }
+        return slope;
+    }
+
+    /** Voltage at the far end of the feed in the last solution (V). */
+    double farV() {
+        return farV;
+    }
+
+    /** Current in the last solution (A). */
+    double currentA() {
+        return currentA;
+    }
+
+    /** Slope of the current over the node voltage in the last solution (A/V). */
+    double slopeAPerV() {
+        return slopeAPerV;
+    }
+
+    /** Heat in the feed in the last solution (W). */
+    double feedLossW() {
+        return feedOhm * currentA * currentA;
+    }
+}

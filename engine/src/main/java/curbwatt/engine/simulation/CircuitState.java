@@ -1,0 +1,68 @@
+package curbwatt.engine.simulation;
+
+import curbwatt.engine.vehicle.Circuit;
+import java.util.List;
+
+/** One circuit between steps: fed or not, and what its loads draw now and at most. */
+final class CircuitState {
+
+    final Circuit circuit;
+    final List<LoadState> loads;
+    /** What the loads lit at this instant draw. */
+    final CircuitDraw now;
+    /** What all loads that the phase wants draw when lit at once. */
+    final CircuitDraw allLit;
+
+    /** Whether any load can drop out, so that the far end has to be watched at all. */
+    final boolean hasDropOuts;
+
+    boolean disconnected;
+    boolean collapsed;
+    private final Reading farReading = new Reading(0);
+
+    CircuitState(Circuit circuit) {
+        this.circuit = circuit;
+        loads = circuit.loads().stream().map(LoadState::new).toList();
+        hasDropOuts = circuit.loads().stream().anyMatch(load -> load.dropOut().isPossible());
+        now = new CircuitDraw(circuit.feedOhm());
+        allLit = new CircuitDraw(circuit.feedOhm());
+    }
+
+    boolean isFed() {
+        return !disconnected && !collapsed;
+    }
+
+    /** Adds up anew what the loads draw; to be called whenever one of them has changed. */
+    void addUp() {
+        now.clear();
+        allLit.clear();
+        if (!isFed()) {
+            return;
+        }
+        for (int i = 0; i < loads.size(); i++) {
+            LoadState state = loads.get(i);
+            if (state.isLit()) {
+                now.add(state.load);
+            } else {
+                now.addConstant(state.restingA());
+            }
+            if (state.wanted && !state.droppedOut) {
+                allLit.add(state.load);
+            } else {
+                allLit.addConstant(state.restingA());
+            }
+        }
+    }
+
+    /** Takes the supply away or gives it back; what had dropped out starts anew. */
+    void disconnect(boolean away) {
+        disconnected = away;
+        loads.forEach(state -> state.droppedOut = false);
+    }
+
+    /** The voltage at the far end through a step. */
+    Reading farReading(double lengthS, double startV, double endV) {
+        farReading.set(lengthS, startV, endV, startV);
+        return farReading;
+    }
+}

@@ -1,0 +1,76 @@
+package curbwatt.engine.simulation;
+
+/** Counts how long a reading has been beyond a level without a break. */
+final class LevelTimer {
+
+    private static final double NOT_BEYOND = -1;
+
+    private final boolean below;
+    private final double levelV;
+    private final double delayS;
+    private double heldS = NOT_BEYOND;
+
+    private LevelTimer(boolean below, double levelV, double delayS) {
+        this.below = below;
+        this.levelV = levelV;
+        this.delayS = delayS;
+    }
+
+    static LevelTimer below(double levelV, double delayS) {
+        return new LevelTimer(true, levelV, delayS);
+    }
+
+    static LevelTimer above(double levelV, double delayS) {
+        return new LevelTimer(false, levelV, delayS);
+    }
+
+    void reset() {
+        heldS = NOT_BEYOND;
+    }
+
+    /** Time in the step at which the delay is over; positive infinity if not in this step (s). */
+    double expiryS(Reading reading) {
+        double turnS = reading.turnS();
+        double startHeldS = isBeyond(reading.at(0)) ? Math.max(heldS, 0) : NOT_BEYOND;
+        double expiryS = expiryS(reading, 0, turnS, startHeldS);
+        return expiryS < Double.POSITIVE_INFINITY || turnS == reading.lengthS()
+                ? expiryS
+                : expiryS(reading, turnS, reading.lengthS(), heldAfter(reading, 0, turnS, startHeldS));
+    }
+
+    /** Takes note of a step that was taken. */
+    void advance(Reading reading) {
+        double turnS = reading.turnS();
+        double startHeldS = isBeyond(reading.at(0)) ? Math.max(heldS, 0) : NOT_BEYOND;
+        heldS = heldAfter(reading, 0, turnS, startHeldS);
+        if (turnS < reading.lengthS()) {
+            heldS = heldAfter(reading, turnS, reading.lengthS(), heldS);
+        }
+    }
+
+    private double expiryS(Reading reading, double fromS, double toS, double startHeldS) {
+        boolean endsBeyond = isBeyond(reading.at(toS));
+        if (startHeldS < 0) {
+            if (!endsBeyond) {
+                return Double.POSITIVE_INFINITY;
+            }
+            double enteredS = reading.crossingS(fromS, toS, levelV);
+            return toS - enteredS >= delayS ? enteredS + delayS : Double.POSITIVE_INFINITY;
+        }
+        double leftS = endsBeyond ? toS : reading.crossingS(fromS, toS, levelV);
+        return startHeldS + leftS - fromS >= delayS
+                ? fromS + Math.max(0, delayS - startHeldS)
+                : Double.POSITIVE_INFINITY;
+    }
+
+    private double heldAfter(Reading reading, double fromS, double toS, double startHeldS) {
+        if (!isBeyond(reading.at(toS))) {
+            return NOT_BEYOND;
+        }
+        return startHeldS < 0 ? toS - reading.crossingS(fromS, toS, levelV) : startHeldS + toS - fromS;
+    }
+
+    private boolean isBeyond(double voltageV) {
+        return below ? voltageV < levelV : voltageV >= levelV;
+    }
+}

@@ -1,0 +1,122 @@
+package curbwatt.engine.simulation;
+
+import curbwatt.engine.scene.Phase;
+import curbwatt.engine.vehicle.Vehicle;
+import java.util.List;
+import java.util.Set;
+
+/** All circuits and loads between steps, and the clockwork that lights them. */
+final class LoadBank {
+
+    /** Edges within this time are one instant (ns): no voltage is solved between them. */
+    private static final long ONE_INSTANT_NS = 1000;
+
+    private static final double NS_PER_S = 1e9;
+
+    final List<CircuitState> circuits;
+    private final FlashCycle[] cycles;
+    private final CircuitState[] cycleCircuit;
+    private final LoadState[] cycleLoad;
+    private long nextEdgeNs;
+
+    LoadBank(Vehicle vehicle) {
+        circuits = vehicle.circuits().stream().map(CircuitState::new).toList();
+        List<LoadState> patterned = circuits.stream()
+                .flatMap(circuit -> circuit.loads.stream())
+                .filter(state -> state.cycle.nextEdgeNs() != FlashCycle.NEVER)
+                .toList();
+        cycleLoad = patterned.toArray(LoadState[]::new);
+        cycles = patterned.stream().map(state -> state.cycle).toArray(FlashCycle[]::new);
+        cycleCircuit = patterned.stream()
+                .map(state -> circuits.stream()
+                        .filter(circuit -> circuit.loads.contains(state))
+                        .findFirst()
+                        .orElseThrow())
+                .toArray(CircuitState[]::new);
+        findNextEdge();
+    }
+
+    /** Switches stages for a phase at a time; circuits that had collapsed try again. */
+    void begin(Phase phase, double timeS) {
+        for (CircuitState circuit : circuits) {
+            circuit.collapsed = false;
+            for (LoadState state : circuit.loads) {
+                state.wanted = state.load.isOnIn(phase.stages());
+                state.droppedOut &= state.wanted;
+            }
+        }
+        catchUp(timeS);
+    }
+
+    /** Opens or closes the contact of some circuits. */
+    void disconnect(Set<String> names, boolean away, double timeS) {
+        for (CircuitState circuit : circuits) {
+            if (names.contains(circuit.circuit.name())) {
+                circuit.disconnect(away);
+            }
+        }
+        catchUp(timeS);
+    }
+
+    /** Lets a circuit fall silent until the next phase. */
+    void collapse(CircuitState circuit) {
+        circuit.collapsed = true;
+        circuit.addUp();
+        findNextEdge();
+    }
+
+    /** Time of the next edge of a wanted load since the scene's start (s). */
+    double nextEdgeS() {
+        return nextEdgeNs == FlashCycle.NEVER ? Double.POSITIVE_INFINITY : nextEdgeNs / NS_PER_S;
+    }
+
+    /** Passes all edges that are due at a time. */
+    void passEdges(double timeS) {
+        long dueNs = dueNs(timeS);
+        if (nextEdgeNs > dueNs) {
+            return;
+        }
+        for (int i = 0; i < cycles.length; i++) {
+            if (passEdges(cycles[i], dueNs) && cycleLoad[i].wanted) {
+                cycleCircuit[i].addUp();
+            }
+        }
+        findNextEdge();
+    }
+
+    private void catchUp(double timeS) {
+        for (FlashCycle cycle : cycles) {
+            passEdges(cycle, dueNs(timeS));
+        }
+        circuits.forEach(CircuitState::addUp);
+        findNextEdge();
+    }
+
+    private static boolean passEdges(FlashCycle cycle, long dueNs) {
+        boolean passed = false;
+        while (cycle.nextEdgeNs() <= dueNs) {
+            cycle.advance();
+            passed = true;
+        }
+        return passed;
+    }
+
+    private static long dueNs(double timeS) {
+        return Math.round(timeS * NS_PER_S) + ONE_INSTANT_NS;
+    }
+
+    /** Looks for the next edge that changes anything: loads that no stage wants do not cut the time into steps. */
+    private void findNextEdge() {
+        nextEdgeNs = FlashCycle.NEVER;
+        for (int i = 0; i < cycles.length; i++) {
+            if (cycleLoad[i].wanted && cycleCircuit[i].isFed()) {
+                nextEdgeNs = Math.min(nextEdgeNs, cycles[i].nextEdgeNs());
+            }
+        }
+    }
+
+    /** Whether any wanted and fed load flashes. */
+    boolean flashes() {
+        return nextEdgeNs != FlashCycle.NEVER;
+    }
+}

@@ -1,0 +1,216 @@
+package curbwatt.engine.simulation;
+
+import curbwatt.engine.battery.Terminal;
+import java.util.List;
+
+/**
+ * Solves the one node: battery, alternator and circuits under one voltage.
+ *
+ * <p>The unknown is the current I of the battery's main reaction, because everything else is explicit in it:
+ *
+ * <pre>
+ *   f(I) = I − I_gas(V) + I_alternator − I_loads(V),   V = V_battery(I),   f(I) = 0
+ * </pre>
+ *
+ * <p>f starts below zero at no current and rises; with constant-power loads it turns back beyond the most that battery and
+ * feeds can deliver. Newton's method from below finds the first root, the one with the high voltage. If f turns, or the
+ * voltage falls under the floor, before it has reached zero, there is no operating point.
+ *
+ * <p>The regulator is tried first: if the alternator can hold its set-point, the voltage is known and only the battery's
+ * current at that voltage is asked for. Otherwise the alternator is a source of its largest current.
+ *
+ * <p>Gassing flows only while the main reaction does not discharge; in the narrow range where a surplus is smaller than the
+ * gassing current, the main reaction rests and gassing takes the surplus.
+ */
+final class NodeSolver {
+
+    /** Voltage below which a 12 V node counts as collapsed (V): 1 V a cell, the end of the long EN 60095-1 start test. */
+    static final double FLOOR_V = 6;
+
+    private static final int MOST_ITERATIONS = 80;
+    private static final double TOLERANCE_A = 1e-11;
+
+    private final List<CircuitState> circuits;
+    private Terminal terminal;
+    private double removedAh;
+    private double boundAh;
+    private double loadA;
+    private double loadSlope;
+    private int failedCircuit = -1;
+
+    NodeSolver(List<CircuitState> circuits) {
+        this.circuits = circuits;
+    }
+
+    /** How a solve ended. */
+    enum Outcome {
+        SOLVED,
+        /** A circuit can't be fed: {@link #failedCircuit()} says which. */
+        CIRCUIT_COLLAPSED,
+        /** The node itself has no operating point. */
+        NODE_COLLAPSED
+    }
+
+    int failedCircuit() {
+        return failedCircuit;
+    }
+
+    /**
+     * Solves for a battery state.
+     *
+     * @param alternatorMaxA largest alternator current; 0 with the engine off
+     * @param setPointV voltage that the regulator holds
+     * @param guess solution to start from and to fill in
+     */
+    Outcome solve(BatteryWork battery, double alternatorMaxA, double setPointV, OperatingPoint guess) {
+        terminal = battery.terminal();
+        removedAh = battery.removedAh();
+        boundAh = battery.totalBoundAh();
+        double restV = voltageV(0);
+        double sourceA = 0;
+        if (alternatorMaxA > 0) {
+            double askedA = regulate(setPointV, restV, guess);
+            if (askedA >= 0 && askedA <= alternatorMaxA) {
+                return Outcome.SOLVED;
+            }
+            sourceA = askedA < 0 ? 0 : alternatorMaxA;
+        }
+        if (!drawAt(restV)) {
+            return Outcome.CIRCUIT_COLLAPSED;
+        }
+        double surplusA = sourceA - loadA;
+        if (surplusA < 0) {
+            double startA = Math.max(0, guess.nodeV > FLOOR_V && drawAt(guess.nodeV) ? loadA - sourceA : 0);
+            Outcome warm = discharging(startA, sourceA, guess);
+            return warm == Outcome.SOLVED || startA == 0 ? warm : discharging(0, sourceA, guess);
+        }
+        double restGasA = terminal.gassingA(restV);
+        if (surplusA <= restGasA) {
+            return accept(guess, restV, 0, surplusA, sourceA);
+        }
+        return charging(Math.min(guess.mainA, 0), sourceA, guess);
+    }
+
+    /** Fills in the point at the set-point, and says what it asks of the alternator (A); infinity: a feed would collapse. */
+    private double regulate(double setPointV, double restV, OperatingPoint point) {
+        if (!drawAt(setPointV)) {
+            return Double.POSITIVE_INFINITY;
+        }
+        boolean charges = restV < setPointV;
+        double mainA = currentAt(setPointV, charges, point.mainA);
+        double gasA = charges ? terminal.gassingA(setPointV) : 0;
+        accept(point, setPointV, mainA, gasA, loadA - mainA + gasA);
+        return point.alternatorA;
+    }
+
+    /** Main current at which the battery has a voltage; V falls with I, so Newton needs only to stay on its branch. */
+    private double currentAt(double targetV, boolean charges, double guessA) {
+        double mainA = charges == guessA < 0 ? guessA : 0;
+        for (int i = 0; i < MOST_ITERATIONS; i++) {
+            double slope = charges && mainA == 0 ? chargingSlope() : terminal.slopeVPerA(removedAh, boundAh, mainA);
+            double changeA = (targetV - voltageV(mainA)) / slope;
+            mainA = charges ? Math.min(mainA + changeA, 0) : Math.max(mainA + changeA, 0);
+            if (Math.abs(changeA) < TOLERANCE_A) {
+                break;
+            }
+        }
+        return mainA;
+    }
+
+    private double chargingSlope() {
+        return terminal.slopeVPerA(removedAh, boundAh, -Double.MIN_NORMAL);
+    }
+
+    private Outcome discharging(double startA, double sourceA, OperatingPoint point) {
+        double mainA = startA;
+        double belowA = 0;
+        for (int i = 0; i < MOST_ITERATIONS; i++) {
+            double nodeV = voltageV(mainA);
+            if (!(nodeV >= FLOOR_V)) {
+                if (mainA - belowA < 1e-6) {
+                    return Outcome.NODE_COLLAPSED;
+                }
+                mainA = 0.5 * (belowA + mainA);
+                continue;
+            }
+            if (!drawAt(nodeV)) {
+                return Outcome.CIRCUIT_COLLAPSED;
+            }
+            double missingA = mainA + sourceA - loadA;
+            double slope = 1 - loadSlope * terminal.slopeVPerA(removedAh, boundAh, mainA);
+            if (slope <= 0) {
+                return Outcome.NODE_COLLAPSED;
+            }
+            if (Math.abs(missingA) < TOLERANCE_A * (1 + mainA)) {
+                return accept(point, nodeV, mainA, 0, sourceA);
+            }
+            if (missingA < 0) {
+                belowA = Math.max(belowA, mainA);
+            }
+            mainA = Math.max(0, mainA - missingA / slope);
+        }
+        return Outcome.NODE_COLLAPSED;
+    }
+
+    private Outcome charging(double startA, double sourceA, OperatingPoint point) {
+        double mainA = startA;
+        double leastA = -sourceA;
+        double mostA = 0;
+        for (int i = 0; i < MOST_ITERATIONS; i++) {
+            double nodeV = mainA < 0 ? voltageV(mainA) : voltageV(0);
+            if (!drawAt(nodeV)) {
+                return Outcome.CIRCUIT_COLLAPSED;
+            }
+            double gasA = terminal.gassingA(nodeV);
+            double missingA = mainA - gasA + sourceA - loadA;
+            if (Math.abs(missingA) < TOLERANCE_A * (1 + sourceA)) {
+                return accept(point, nodeV, mainA, gasA, sourceA);
+            }
+            if (missingA < 0) {
+                leastA = mainA;
+            } else {
+                mostA = mainA;
+            }
+            double batterySlope = mainA < 0 ? terminal.slopeVPerA(removedAh, boundAh, mainA) : chargingSlope();
+            double slope = 1 - (terminal.gassingSlopeAPerV(nodeV) + loadSlope) * batterySlope;
+            double nextA = mainA - missingA / slope;
+            mainA = nextA > leastA && nextA < mostA ? nextA : 0.5 * (leastA + mostA);
+        }
+        return Outcome.NODE_COLLAPSED;
+    }
+
+    private Outcome accept(OperatingPoint point, double nodeV, double mainA, double gasA, double alternatorA) {
+        point.nodeV = nodeV;
+        point.mainA = mainA;
+        point.gasA = gasA;
+        point.alternatorA = alternatorA;
+        point.loadA = loadA;
+        point.residualA = Math.abs(mainA - gasA + alternatorA - loadA);
+        for (int c = 0; c < point.farV.length; c++) {
+            CircuitDraw draw = circuits.get(c).now;
+            point.farV[c] = draw.farV();
+            point.circuitA[c] = draw.currentA();
+            point.feedLossW[c] = draw.feedLossW();
+        }
+        return Outcome.SOLVED;
+    }
+
+    private double voltageV(double mainA) {
+        return terminal.voltageV(removedAh, boundAh, mainA);
+    }
+
+    private boolean drawAt(double nodeV) {
+        loadA = 0;
+        loadSlope = 0;
+        for (int c = 0; c < circuits.size(); c++) {
+            CircuitDraw draw = circuits.get(c).now;
+            if (!draw.solve(nodeV)) {
+                failedCircuit = c;
+                return false;
+            }
+            loadA += draw.currentA();
+            loadSlope += draw.slopeAPerV();
+        }
+        return true;
+    }
+}
