@@ -1,7 +1,9 @@
 package curbwatt.engine.battery;
 
 import curbwatt.engine.numeric.Require;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 
 /**
  * Charge that is out of reach for now: a sum of relaxation modes driven by the current.
@@ -117,5 +119,24 @@ public final class DiffusionModes {
             sumAh -= reachH[m] * currentA * Math.expm1(-durationH / timeConstantH[m]);
         }
         return sumAh;
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof DiffusionModes modes
+                && chargingFactor == modes.chargingFactor
+                && Arrays.equals(timeConstantH, modes.timeConstantH)
+                && Arrays.equals(weight, modes.weight);
+    }
+
+    @Override
+    public int hashCode() {
+        return Objects.hash(chargingFactor, Arrays.hashCode(timeConstantH), Arrays.hashCode(weight));
+    }
+
+    @Override
+    public String toString() {
+        return "DiffusionModes[timeConstantH=" + Arrays.toString(timeConstantH) + ", weight=" + Arrays.toString(weight)
+                + ", chargingFactor=" + chargingFactor + "]";
     }
 }

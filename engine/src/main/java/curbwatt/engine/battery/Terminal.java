@@ -115,7 +115,7 @@ public final class Terminal {
 
     /**
      * Returns the slope of {@link #voltageV} over the current, V/A, never above 0; at no current that of the
-     * discharging side.
+     * discharging side, and negative infinity where a full surface takes no charge.
      *
      * @param removedAh q, net charge removed, Ah
      * @param boundAh Σx over the modes, Ah
@@ -123,6 +123,9 @@ public final class Terminal {
      */
     public double slopeVPerA(double removedAh, double boundAh, double currentA) {
         double surface = surfaceState(removedAh, boundAh);
+        if (currentA < 0 && surface >= 1) {
+            return Double.NEGATIVE_INFINITY;
+        }
         double ohmic = resistanceOhm(surface) + (currentA < 0 ? acceptanceOhm / (1 - surface) : 0);
         double ratio = currentA / twiceExchangeA;
         return -activationV / (twiceExchangeA * Math.sqrt(1 + ratio * ratio)) - ohmic;

@@ -7,8 +7,9 @@ import curbwatt.engine.event.EventKind;
 /** One cutoff between steps: its filter, its timers, its contact. */
 final class CutoffState {
 
-    /** How long the reading must stay above the warning level before a warning ends (s); our choice. */
-    private static final double WARNING_CLEAR_S = 10;
+    /** How long the reading must stay above the warning level before a warning ends (s): longer than the pauses of
+     * a radio; our choice. */
+    private static final double WARNING_CLEAR_S = 300;
 
     final LowVoltageCutoff settings;
     private final Reading reading;

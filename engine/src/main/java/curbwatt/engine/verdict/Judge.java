@@ -1,18 +1,101 @@
 package curbwatt.engine.verdict;
 
+import curbwatt.engine.result.CircuitSummary;
+import curbwatt.engine.result.CrankCheck;
+import curbwatt.engine.result.LoadSummary;
 import curbwatt.engine.result.RunResult;
 import curbwatt.engine.scene.Scene;
 import curbwatt.engine.vehicle.Vehicle;
+import java.util.Comparator;
 import java.util.List;
+import java.util.OptionalDouble;
 
-/** Holds a run against what was asked of it. */
+/**
+ * Holds a run against what was asked of it.
+ *
+ * @param vehicle the vehicle that ran
+ * @param scene the scene it went through
+ * @param requirements what is asked, in the order of the findings
+ */
 public record Judge(Vehicle vehicle, Scene scene, List<Requirement> requirements) {
+
+    /** Copies the list. */
+    public Judge {
+        requirements = List.copyOf(requirements);
+    }
 
     /** The verdict on a run. */
     public Verdict judge(RunResult result) {
-        if (requirements.isEmpty()) {
-            return new Verdict(List.of(), List.of());
+        List<Finding> findings = requirements.stream()
+                .map(requirement -> finding(requirement, result))
+                .toList();
+        return new Verdict(findings, new DoubtFinder(vehicle, scene, result).find());
+    }
+
+    private static Finding finding(Requirement requirement, RunResult result) {
+        if (requirement instanceof Requirement.HoldCircuits hold) {
+            return held(hold, result);
         }
-        throw new UnsupportedOperationException("being written" + result);
+        if (requirement instanceof Requirement.WillStart start) {
+            return starts(start, result);
+        }
+        if (requirement instanceof Requirement.KeepCharge keep) {
+            double lowest = result.lowestChargeFraction();
+            return new Finding(
+                    keep, lowest >= keep.leastFraction(), lowest, keep.leastFraction(), "1", "", OptionalDouble.empty());
+        }
+        return voltageKept((Requirement.KeepVoltage) requirement, result);
+    }
+
+    private static Finding held(Requirement.HoldCircuits hold, RunResult result) {
+        double heldS = result.durationS();
+        String cause = "";
+        for (CircuitSummary circuit : result.circuits()) {
+            double lostS = circuit.firstLostS().orElse(Double.POSITIVE_INFINITY);
+            if (hold.circuits().contains(circuit.circuit()) && lostS < heldS) {
+                heldS = lostS;
+                cause = circuit.lostBy();
+            }
+        }
+        for (LoadSummary load : result.loads()) {
+            double lostS = load.firstDropOutS().orElse(Double.POSITIVE_INFINITY);
+            if (hold.circuits().contains(load.circuit()) && lostS < heldS) {
+                heldS = lostS;
+                cause = load.load();
+            }
+        }
+        // a loss at the very instant asked for, up to the solver's notion of one, is not a failure
+        boolean met = heldS >= hold.durationS() - 1e-6;
+        OptionalDouble atS = cause.isEmpty() ? OptionalDouble.empty() : OptionalDouble.of(heldS);
+        return new Finding(hold, met, heldS / 60, hold.durationS() / 60, "min", cause, atS);
+    }
+
+    private static Finding starts(Requirement.WillStart start, RunResult result) {
+        CrankCheck worst = result.crankChecks().stream()
+                .min(Comparator.comparingDouble(CrankCheck::marginV))
+                .orElseThrow();
+        return new Finding(
+                start,
+                worst.marginV() >= start.marginV(),
+                worst.marginV(),
+                start.marginV(),
+                "V",
+                worst.phase(),
+                OptionalDouble.of(worst.timeS()));
+    }
+
+    private static Finding voltageKept(Requirement.KeepVoltage keep, RunResult result) {
+        CircuitSummary circuit = result.circuits().stream()
+                .filter(candidate -> candidate.circuit().equals(keep.circuit()))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no circuit '" + keep.circuit() + "' in the run"));
+        return new Finding(
+                keep,
+                circuit.lowestV() >= keep.leastV(),
+                circuit.lowestV(),
+                keep.leastV(),
+                "V",
+                keep.circuit(),
+                OptionalDouble.empty());
     }
 }

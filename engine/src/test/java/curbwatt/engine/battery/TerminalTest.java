@@ -46,7 +46,7 @@ class TerminalTest {
                     for (double currentA = -200; currentA <= 800; currentA += 10) {
                         double now = terminal.voltageV(removedAh, boundAh, currentA);
                         assertThat(now).isLessThanOrEqualTo(before);
-                        assertThat(terminal.slopeVPerA(removedAh, boundAh, Math.max(0, currentA)))
+                        assertThat(terminal.slopeVPerA(removedAh, boundAh, currentA))
                                 .isLessThanOrEqualTo(0);
                         before = now;
                     }

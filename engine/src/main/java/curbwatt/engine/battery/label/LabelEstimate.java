@@ -11,7 +11,7 @@ public final class LabelEstimate {
 
     /**
      * Returns the reserve capacity usual for a 20 h capacity, min: 0.83 · C20^1.17, from the glossary of a maker's public
-     * manual. Other published conversions differ from it by up to 10 %.
+     * manual. Other published conversions differ from it by up to a fifth.
      *
      * @param c20Ah 20 h capacity, Ah
      */
@@ -21,7 +21,7 @@ public final class LabelEstimate {
 
     /**
      * Returns the cold cranking current usual for a 20 h capacity, A: in proportion to one published label of 74 Ah and
-     * 680 A. Batteries built for cranking have half as much again, those built for deep discharge a third less.
+     * 680 A, 9.2 A for an ampere-hour. Labels in a truck maker's public manual span about 6 to 10.5.
      *
      * @param c20Ah 20 h capacity, Ah
      */

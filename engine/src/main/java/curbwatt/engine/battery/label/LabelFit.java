@@ -18,8 +18,8 @@ import java.util.Locale;
 public final class LabelFit {
     /** Below it a battery would be as good at any rate as at the slowest. */
     private static final double LEAST_EXPONENT = 1.005;
-    /** Above it five modes no longer follow the law within 2 %. */
-    private static final double MOST_EXPONENT = 1.35;
+    /** Above it five modes no longer follow the law's lives within 1 %. */
+    private static final double MOST_EXPONENT = 1.45;
 
     private static final double EXPONENT_TOLERANCE = 1e-13;
     private static final double CAPACITY_TOLERANCE_FRACTION = 1e-13;

@@ -4,8 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import curbwatt.engine.battery.Battery;
 import curbwatt.engine.battery.Chemistry;
-import curbwatt.engine.battery.DiffusionModes;
-import curbwatt.engine.battery.Terminal;
 import curbwatt.engine.check.Published;
 import curbwatt.engine.check.Published.Obtained;
 import org.junit.jupiter.api.TestReporter;
@@ -124,26 +122,5 @@ class ColdPublishedTest {
                 .check(
                         atReference / new DischargeCurve(battery, celsius(fahrenheit), 8.75).deliveredAh(10.5),
                         reporter);
-    }
-
-    /** Half the time at twice the current, fast: more charge than the on-current's Peukert figure allows. */
-    @ParameterizedTest
-    @CsvSource({"20, 10", "40, 20"})
-    void flashingGivesMoreThanPeukertOnItsPeaks(double onA, double meanA) {
-        Battery battery = battery(Chemistry.FLOODED, 70, 120, 650);
-        DiffusionModes modes = battery.modes();
-        Terminal terminal = battery.at(25);
-        double[] bound = new double[modes.size()];
-        double removedAh = 0;
-        double onS = 0.3;
-        while (terminal.headFraction(removedAh, java.util.Arrays.stream(bound).sum()) > 0) {
-            modes.advance(bound, onA, onS);
-            removedAh += onA * onS / 3600;
-            modes.advance(bound, 0, onS);
-        }
-        PeukertLaw law =
-                new PeukertLaw(battery.capacityAh(), 20, battery.parameters().peukertExponent());
-        assertThat(removedAh).isGreaterThan(1.08 * law.deliveredAh(onA));
-        assertThat(removedAh / law.deliveredAh(meanA)).isBetween(0.99, 1.01);
     }
 }

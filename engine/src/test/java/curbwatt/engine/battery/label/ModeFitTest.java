@@ -5,12 +5,13 @@ import static org.assertj.core.api.Assertions.within;
 
 import curbwatt.engine.battery.DiffusionModes;
 import curbwatt.engine.numeric.Root;
+import java.util.Arrays;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class ModeFitTest {
-    /** Largest distance of the charge until exhaustion from Peukert's, between two lives. */
+    /** Largest relative distance of the time until exhaustion from Peukert's, between two lives. */
     private static double worst(double exponent, double shortestH, double longestH) {
         PeukertLaw law = new PeukertLaw(1, 20, exponent);
         ModeFit fit = ModeFit.of(law);
@@ -29,7 +30,7 @@ class ModeFitTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"1.05, 0.002", "1.10, 0.004", "1.17, 0.007", "1.20, 0.009", "1.30, 0.020"})
+    @CsvSource({"1.05, 0.001", "1.10, 0.001", "1.17, 0.002", "1.20, 0.002", "1.30, 0.004", "1.45, 0.008"})
     void followsPeukertFromThreeMinutesToTwentyHours(double exponent, double worstFraction) {
         assertThat(worst(exponent, 0.05, 20)).isLessThan(worstFraction);
     }
@@ -55,5 +56,24 @@ class ModeFitTest {
         ModeFit fit = ModeFit.of(new PeukertLaw(1, 20, 1));
         assertThat(fit.totalChargeAh()).isCloseTo(1, within(1e-9));
         assertThat(fit.weights()).allSatisfy(w -> assertThat(w).isLessThan(1e-9));
+    }
+
+    /** Half the time at twice the current, fast: what counts is the mean, not Peukert's law on the peaks. */
+    @ParameterizedTest
+    @CsvSource({"20, 10", "40, 20"})
+    void fastFlashingDeliversWhatItsMeanDoes(double onA, double meanA) {
+        PeukertLaw law = new PeukertLaw(70, 20, 1.17);
+        ModeFit fit = ModeFit.of(law);
+        DiffusionModes modes = fit.modes(1);
+        double[] bound = new double[modes.size()];
+        double removedAh = 0;
+        double flashS = 0.3;
+        while (removedAh + Arrays.stream(bound).sum() < fit.totalChargeAh()) {
+            modes.advance(bound, onA, flashS);
+            removedAh += onA * flashS / 3600;
+            modes.advance(bound, 0, flashS);
+        }
+        assertThat(removedAh / law.deliveredAh(meanA)).isCloseTo(1, within(0.003));
+        assertThat(removedAh).isGreaterThan(1.09 * law.deliveredAh(onA));
     }
 }
