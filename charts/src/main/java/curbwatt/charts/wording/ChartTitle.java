@@ -9,7 +9,9 @@ import curbwatt.engine.result.RunResult;
 import curbwatt.engine.result.WaveformPoint;
 import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * Titles that say what a chart shows to be so.
@@ -18,26 +20,43 @@ import java.util.Optional;
  */
 public record ChartTitle(RunStory story) {
 
-    /** Smallest mean battery current of a phase that is worth a title (A). */
+    /** What ends a circuit's supply. */
+    private static final Set<EventKind> DECISIVE = Set.of(
+            EventKind.CUTOFF_TRIPPED,
+            EventKind.RUN_TIME_LIMIT_REACHED,
+            EventKind.LOAD_DROPPED_OUT,
+            EventKind.VOLTAGE_COLLAPSED);
+
+    /** Smallest mean current that is worth a title (A). */
     private static final double NOTICEABLE_A = 0.5;
 
-    /** Voltage and charge over the scene: the verdict itself, in its short form. */
+    /** Voltage and charge over the scene: what decided, else how much is left. */
     public Heading voltage() {
+        return new Heading(decision(), "Battery voltage and state of charge, " + story.scenario().title());
+    }
+
+    private String decision() {
         RunResult result = story.result();
-        Optional<Event> opened = first(EventKind.CUTOFF_TRIPPED).or(() -> first(EventKind.RUN_TIME_LIMIT_REACHED));
-        String lowest = "voltage never below " + PlainText.volts(result.lowestV());
-        String title;
         if (result.restartTimeS().isPresent()) {
-            title = "The engine would not start " + from(result.restartTimeS().getAsDouble());
-        } else if (opened.isPresent()) {
-            Event event = opened.get();
-            title = PlainText.quoted(event.subject()) + " opens " + PlainText.after(event.timeS()) + " with "
-                    + PlainText.percent(event.stateOfChargeFraction()) + " charge left";
-        } else {
-            title = PlainText.percent(result.endChargeFraction()) + " charge left " + PlainText.after(result.durationS())
-                    + ", " + lowest;
+            String refusal = new RestartText(result).refusal();
+            return refusal.substring(0, 1).toUpperCase(Locale.ROOT) + refusal.substring(1);
         }
-        return new Heading(title, "Battery voltage and state of charge, " + story.scenario().title());
+        Optional<Event> decisive = result.events().stream()
+                .filter(event -> DECISIVE.contains(event.kind()))
+                .findFirst();
+        if (decisive.isEmpty()) {
+            return PlainText.percent(result.endChargeFraction()) + " charge left "
+                    + PlainText.after(result.durationS()) + ", voltage never below " + PlainText.volts(result.lowestV());
+        }
+        Event event = decisive.get();
+        String verb =
+                switch (event.kind()) {
+                    case LOAD_DROPPED_OUT -> " drops out ";
+                    case VOLTAGE_COLLAPSED -> " collapses ";
+                    default -> " opens ";
+                };
+        return Places.named(event.subject()) + verb + PlainText.after(event.timeS()) + " with "
+                + PlainText.percent(event.stateOfChargeFraction()) + " charge left";
     }
 
     /** Currents over the scene: whether the alternator carries the load. */
@@ -63,7 +82,8 @@ public record ChartTitle(RunStory story) {
                 .filter(phase -> phase.mode().isRunning())
                 .map(phase -> LoadBudget.of(story.scenario().vehicle(), phase))
                 .max(Comparator.comparingDouble(LoadBudget::meanA));
-        String title = heaviest.map(budget -> budget.balanceRpm().isPresent()
+        String title = heaviest.filter(budget -> budget.meanA() >= NOTICEABLE_A)
+                .map(budget -> budget.balanceRpm().isPresent()
                         ? "The hot alternator carries " + PlainText.amperes(budget.meanA()) + " from "
                                 + PlainText.number(budget.balanceRpm().getAsDouble(), 0) + " rpm up"
                         : "The hot alternator never carries the " + PlainText.amperes(budget.meanA()) + " asked of it")
@@ -81,15 +101,5 @@ public record ChartTitle(RunStory story) {
                 "Flashing swings the voltage between " + PlainText.volts(node.getMin()) + " and "
                         + PlainText.volts(node.getMax()),
                 "Close-up " + PlainText.after(fromS) + ", every flash resolved");
-    }
-
-    private static String from(double timeS) {
-        return timeS < 1 ? "from the start" : "from " + PlainText.time(timeS) + " on";
-    }
-
-    private Optional<Event> first(EventKind kind) {
-        return story.result().events().stream()
-                .filter(event -> event.kind() == kind)
-                .findFirst();
     }
 }

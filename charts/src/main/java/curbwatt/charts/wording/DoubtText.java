@@ -20,7 +20,7 @@ public final class DoubtText {
                     + " with the usual error may open it.";
             case CUTOFF_CHATTERS -> "The times at which " + subject
                     + " opens and closes: it does so more than twice in an hour. Its reclose level or delay is too small.";
-            case VOLTAGE_COLLAPSED -> "What happens at " + subject + " after its voltage collapsed: real equipment may"
+            case VOLTAGE_COLLAPSED -> "What happens at " + Places.named(doubt.subject()) + " after its voltage collapsed: real equipment may"
                     + " restart again and again, and the model does not follow that.";
             case TEMPERATURE_OUT_OF_MODEL -> "All figures of " + subject
                     + ": it was colder than −30 °C or hotter than 50 °C, where the model has nothing to stand on.";

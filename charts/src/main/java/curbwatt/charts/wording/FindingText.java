@@ -5,7 +5,6 @@ import curbwatt.engine.result.RunResult;
 import curbwatt.engine.vehicle.Vehicle;
 import curbwatt.engine.verdict.Finding;
 import curbwatt.engine.verdict.Requirement;
-import java.util.Comparator;
 import java.util.Optional;
 
 /**
@@ -40,7 +39,7 @@ public record FindingText(Finding finding, Vehicle vehicle, RunResult result) {
     public String found() {
         Requirement requirement = finding.requirement();
         if (requirement instanceof Requirement.HoldCircuits) {
-            return figure();
+            return finding.cause().isEmpty() && finding.met() ? "throughout" : "for " + figure();
         }
         if (requirement instanceof Requirement.WillStart) {
             return Double.isInfinite(finding.figure())
@@ -62,13 +61,11 @@ public record FindingText(Finding finding, Vehicle vehicle, RunResult result) {
         if (requirement instanceof Requirement.WillStart) {
             return crankReason();
         }
-        String when = finding.atS().isPresent() ? " " + PlainText.after(finding.atS().getAsDouble()) : "";
-        if (requirement instanceof Requirement.KeepCharge) {
-            return "The battery's charge is lowest, " + figure() + "," + when + "; " + limit() + " must be left.";
+        String verb = finding.met() ? " stays above " : " falls to ";
+        if (requirement instanceof Requirement.KeepVoltage keep) {
+            return "The voltage at " + PlainText.quoted(keep.circuit()) + verb + figure() + "; " + limit() + " were asked.";
         }
-        Requirement.KeepVoltage keep = (Requirement.KeepVoltage) requirement;
-        return "The voltage at " + PlainText.quoted(keep.circuit()) + " is lowest, " + figure() + "," + when + "; "
-                + limit() + " must be there.";
+        return "The battery's charge" + verb + figure() + "; " + limit() + " were asked.";
     }
 
     /** The figure with as many digits as tell it from the limit. */
@@ -104,13 +101,13 @@ public record FindingText(Finding finding, Vehicle vehicle, RunResult result) {
     }
 
     private String crankReason() {
-        Optional<CrankCheck> worst =
-                result.crankChecks().stream().min(Comparator.comparingDouble(CrankCheck::marginV));
+        Optional<CrankCheck> worst = new RestartText(result).worst();
         if (worst.isEmpty()) {
             return "The scene never asks the engine to start.";
         }
         CrankCheck check = worst.get();
-        String where = "In " + PlainText.quoted(check.phase()) + ", " + PlainText.after(check.timeS()) + ", the battery ";
+        String when = check.timeS() < 1 ? "At the start" : "After " + PlainText.time(check.timeS());
+        String where = when + ", in " + PlainText.quoted(check.phase()) + ", the battery ";
         String needed = "; " + PlainText.volts(check.minimumV()) + " are needed at "
                 + PlainText.number(check.batteryC(), 0) + " °C.";
         String there = Double.isInfinite(check.lowestV())

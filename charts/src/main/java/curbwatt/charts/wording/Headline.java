@@ -1,15 +1,11 @@
 package curbwatt.charts.wording;
 
 import curbwatt.charts.run.RunStory;
-import curbwatt.engine.event.Event;
-import curbwatt.engine.event.EventKind;
 import curbwatt.engine.result.CrankCheck;
-import curbwatt.engine.result.RunResult;
 import curbwatt.engine.verdict.Finding;
 import curbwatt.engine.verdict.Requirement;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -48,7 +44,7 @@ public record Headline(RunStory story) {
         Requirement requirement = finding.requirement();
         if (requirement instanceof Requirement.WillStart) {
             return finding.figure() < 0
-                    ? "Strands the crew: " + noStart() + "."
+                    ? "Strands the crew: " + restart().refusal() + "."
                     : "Starts again, but with " + text.figure() + " to spare instead of " + text.limit() + ".";
         }
         if (requirement instanceof Requirement.HoldCircuits) {
@@ -56,13 +52,12 @@ public record Headline(RunStory story) {
             return (loss.isCutoff() ? "Cut off too early: " : "Lost too early: ") + loss.act() + "; asked were "
                     + text.limit() + ".";
         }
-        String when = finding.atS().isPresent() ? " " + PlainText.after(finding.atS().getAsDouble()) : "";
         if (requirement instanceof Requirement.KeepVoltage keep) {
-            return "Too little voltage: " + PlainText.quoted(keep.circuit()) + " is down to " + text.figure() + when
+            return "Too little voltage: " + PlainText.quoted(keep.circuit()) + " is down to " + text.figure()
                     + "; asked were " + text.limit() + ".";
         }
-        return "Drains the battery too far: " + text.figure() + " charge left" + when + "; asked were " + text.limit()
-                + ".";
+        return "Drains the battery too far: below " + text.limit() + " charge" + below(finding.limit()) + ", down to "
+                + text.figure() + ".";
     }
 
     private String praise() {
@@ -100,9 +95,7 @@ public record Headline(RunStory story) {
     }
 
     private OptionalDouble margin() {
-        return story.result().crankChecks().stream()
-                .mapToDouble(CrankCheck::marginV)
-                .min();
+        return restart().worst().stream().mapToDouble(CrankCheck::marginV).findFirst();
     }
 
     private static String room(OptionalDouble margin) {
@@ -110,26 +103,19 @@ public record Headline(RunStory story) {
     }
 
     private String unaskedRestart() {
-        return story.result().restartTimeS().isPresent() ? ", but " + noStart() + "." : ".";
+        return story.result().restartTimeS().isPresent() ? ", but " + restart().refusal() + "." : ".";
     }
 
-    /** From when the engine would not start: "from 1 h 52 min on the engine would not start". */
-    private String noStart() {
-        RunResult result = story.result();
-        if (result.restartTimeS().isPresent()) {
-            double lostS = result.restartTimeS().getAsDouble();
-            Optional<Event> regained = result.events().stream()
-                    .filter(event -> event.kind() == EventKind.RESTART_MARGIN_REGAINED && event.timeS() > lostS)
-                    .findFirst();
-            String from = lostS < 1 ? "from the start" : "from " + PlainText.time(lostS);
-            return regained.map(event -> from + " to " + PlainText.time(event.timeS()))
-                            .orElse(from + " on")
-                    + " the engine would not start";
-        }
-        return result.crankChecks().stream()
-                .min(Comparator.comparingDouble(CrankCheck::marginV))
-                .map(check -> PlainText.after(check.timeS()) + ", in " + PlainText.quoted(check.phase())
-                        + ", the engine would not start")
-                .orElse("the engine would not start");
+    private RestartText restart() {
+        return new RestartText(story.result());
+    }
+
+    /** When the charge first lay below a share, as far as the trace tells. */
+    private String below(double fraction) {
+        return story.trace().rows().stream()
+                .filter(row -> row.stateOfChargeFraction() < fraction)
+                .findFirst()
+                .map(row -> " " + PlainText.after(row.timeS()))
+                .orElse("");
     }
 }

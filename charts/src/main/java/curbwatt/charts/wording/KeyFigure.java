@@ -3,7 +3,6 @@ package curbwatt.charts.wording;
 import curbwatt.charts.run.RunStory;
 import curbwatt.engine.result.CrankCheck;
 import curbwatt.engine.result.RunResult;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
@@ -34,8 +33,7 @@ public record KeyFigure(String name, String value, String remark) {
     }
 
     private static KeyFigure restart(RunResult result) {
-        Optional<CrankCheck> worst =
-                result.crankChecks().stream().min(Comparator.comparingDouble(CrankCheck::marginV));
+        Optional<CrankCheck> worst = new RestartText(result).worst();
         String room = worst.filter(check -> Double.isFinite(check.marginV()))
                 .map(check -> "least margin " + PlainText.volts(check.marginV()))
                 .orElse("");

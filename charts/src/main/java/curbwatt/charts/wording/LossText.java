@@ -45,8 +45,11 @@ record LossText(Finding finding, Vehicle vehicle, RunResult result) {
                     .orElse("");
             return cause + " drops out " + when + level;
         }
-        return finding.cause().isEmpty()
-                ? "supply is lost " + when
+        if (finding.cause().isEmpty()) {
+            return "the scene ends after " + PlainText.time(result.durationS());
+        }
+        return finding.cause().equals(Places.NODE)
+                ? "the battery's voltage collapses " + when + ": the loads ask for more power than it can give"
                 : cause + " collapses " + when + ": its loads ask for more power than can reach them";
     }
 
