@@ -1,0 +1,77 @@
+package curbwatt.charts.figure;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * Rows in order of time, gathered into at most so many stretches of equal length: a picture has only so many columns, and a
+ * drawing that holds more points is heavy without showing more.
+ *
+ * @param <T> kind of row
+ */
+final class Buckets<T> {
+
+    private final ToDoubleFunction<T> time;
+    private final List<List<T>> stretches;
+
+    /** Gathers the rows; {@code most} stretches at most. */
+    Buckets(List<T> rows, ToDoubleFunction<T> time, int most) {
+        this.time = time;
+        List<List<T>> all = new ArrayList<>();
+        if (!rows.isEmpty()) {
+            double first = time.applyAsDouble(rows.get(0));
+            double length = (time.applyAsDouble(rows.get(rows.size() - 1)) - first) / most;
+            int last = -1;
+            for (T row : rows) {
+                int place = length > 0 ? (int) Math.min(most - 1.0, (time.applyAsDouble(row) - first) / length) : 0;
+                if (place != last) {
+                    all.add(new ArrayList<>());
+                    last = place;
+                }
+                all.get(all.size() - 1).add(row);
+            }
+        }
+        this.stretches = List.copyOf(all);
+    }
+
+    /** The stretches, none empty. */
+    List<List<T>> stretches() {
+        return stretches;
+    }
+
+    /** Times and values of a line that keeps first, lowest, highest and last of each stretch. */
+    double[][] line(ToDoubleFunction<T> value) {
+        List<T> kept = new ArrayList<>();
+        for (List<T> stretch : stretches) {
+            T low = stretch.get(0);
+            T high = stretch.get(0);
+            for (T row : stretch) {
+                low = value.applyAsDouble(row) < value.applyAsDouble(low) ? row : low;
+                high = value.applyAsDouble(row) > value.applyAsDouble(high) ? row : high;
+            }
+            boolean lowFirst = time.applyAsDouble(low) <= time.applyAsDouble(high);
+            for (T row : List.of(
+                    stretch.get(0), lowFirst ? low : high, lowFirst ? high : low, stretch.get(stretch.size() - 1))) {
+                if (kept.isEmpty() || kept.get(kept.size() - 1) != row) {
+                    kept.add(row);
+                }
+            }
+        }
+        return new double[][] {
+            kept.stream().mapToDouble(time).toArray(), kept.stream().mapToDouble(value).toArray()
+        };
+    }
+
+    /** Start of each stretch, the end of the one before. */
+    double startOf(int stretch) {
+        List<T> rows = stretch == 0 ? stretches.get(0) : stretches.get(stretch - 1);
+        return time.applyAsDouble(stretch == 0 ? rows.get(0) : rows.get(rows.size() - 1));
+    }
+
+    /** Last time of each stretch. */
+    double endOf(int stretch) {
+        List<T> rows = stretches.get(stretch);
+        return time.applyAsDouble(rows.get(rows.size() - 1));
+    }
+}
