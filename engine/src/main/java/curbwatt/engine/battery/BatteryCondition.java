@@ -1,6 +1,6 @@
 package curbwatt.engine.battery;
 
-import curbwatt.engine.numeric.Require;
+import curbwatt.engine.quantity.Require;
 
 /**
  * What has become of a battery since it was new.

@@ -1,6 +1,6 @@
 package curbwatt.engine.battery;
 
-import curbwatt.engine.numeric.Require;
+import curbwatt.engine.quantity.Require;
 
 /**
  * The constants that every battery of one chemistry shares. Voltages are those of six cells in series.
@@ -39,10 +39,8 @@ public record ChemistryConstants(Rest rest, Discharge discharge, Charge charge, 
      * @param activationV factor of the inverse hyperbolic sine of the current (Butler and Volmer's equation with equal
      *     branches), V. Fitted to one measured 100 Ah AGM battery
      * @param exchangeCurrentPerH exchange current over capacity, 1/h. Fitted with {@code activationV}
-     * @param resistanceVogelK B of the resistance's law of temperature, K: R is in proportion to exp(B/(T − T0)), the form
-     *     of Vogel, Fulcher and Tammann for liquids that stiffen in the cold. Both constants fitted to the cranking
-     *     ability from 27 to −29 °C of US Army TM 5-4210-230-14&amp;P-1
-     * @param resistanceZeroK T0 of that law, K
+     * @param activationEnergyJPerMol Arrhenius energy of the ohmic resistance, J/mol. Common practice, held against the
+     *     US Army's cranking-ability table
      * @param emptyResistanceRise relative rise of the ohmic resistance from full to empty. Common practice
      * @param capacityPerKelvin relative change of the total charge per kelvin about 25 °C. 0.006 at the slow rates:
      *     coefficient in use with IEC 60896
@@ -51,8 +49,7 @@ public record ChemistryConstants(Rest rest, Discharge discharge, Charge charge, 
             double concentrationV,
             double activationV,
             double exchangeCurrentPerH,
-            double resistanceVogelK,
-            double resistanceZeroK,
+            double activationEnergyJPerMol,
             double emptyResistanceRise,
             double capacityPerKelvin) {
         /** Refuses negative constants. */
@@ -60,8 +57,7 @@ public record ChemistryConstants(Rest rest, Discharge discharge, Charge charge, 
             Require.inside("concentrationV", concentrationV, 0, 10, "V");
             Require.inside("activationV", activationV, 0, 10, "V");
             Require.positive("exchangeCurrentPerH", exchangeCurrentPerH, "1/h");
-            Require.inside("resistanceVogelK", resistanceVogelK, 0, 2000, "K");
-            Require.inside("resistanceZeroK", resistanceZeroK, 0, 210, "K");
+            Require.inside("activationEnergyJPerMol", activationEnergyJPerMol, 0, 200_000, "J/mol");
             Require.inside("emptyResistanceRise", emptyResistanceRise, 0, 100, "");
             Require.inside("capacityPerKelvin", capacityPerKelvin, 0, 0.1, "1/K");
         }

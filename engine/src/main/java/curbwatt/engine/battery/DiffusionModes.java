@@ -1,6 +1,6 @@
 package curbwatt.engine.battery;
 
-import curbwatt.engine.numeric.Require;
+import curbwatt.engine.quantity.Require;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;

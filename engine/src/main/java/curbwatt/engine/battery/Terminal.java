@@ -1,6 +1,6 @@
 package curbwatt.engine.battery;
 
-import curbwatt.engine.numeric.Require;
+import curbwatt.engine.quantity.Require;
 
 /**
  * A battery at one temperature, as seen at its posts.
@@ -21,6 +21,7 @@ import curbwatt.engine.numeric.Require;
 public final class Terminal {
     private static final double REFERENCE_C = 25;
     private static final double KELVIN = 273.15;
+    private static final double GAS_CONSTANT_J_PER_MOL_K = 8.314462618;
     private static final double COLDEST_C = -60;
     private static final double HOTTEST_C = 80;
     /** Head that a battery being charged is taken to have at least: keeps its voltage finite after exhaustion. */
@@ -61,8 +62,9 @@ public final class Terminal {
         twiceExchangeA = 2 * discharge.exchangeCurrentPerH() * capacityAh;
         resistanceOhm = parameters.resistance25COhm()
                 * battery.condition().resistanceGrowthFactor()
-                * vogel(discharge, temperatureC)
-                / vogel(discharge, REFERENCE_C);
+                * Math.exp(discharge.activationEnergyJPerMol()
+                        / GAS_CONSTANT_J_PER_MOL_K
+                        * (1 / (temperatureC + KELVIN) - 1 / (REFERENCE_C + KELVIN)));
         emptyResistanceRise = discharge.emptyResistanceRise();
         acceptanceOhm = charge.acceptanceVh() * Math.pow(2, -warmerK / charge.doublingK()) / capacityAh;
         gassingPerV = gassing.perCellVolt() / Chemistry.CELLS;
@@ -170,10 +172,6 @@ public final class Terminal {
 
     private double resistanceOhm(double surface) {
         return resistanceOhm * (1 + emptyResistanceRise * (1 - surface));
-    }
-
-    private static double vogel(ChemistryConstants.Discharge discharge, double temperatureC) {
-        return Math.exp(discharge.resistanceVogelK() / (temperatureC + KELVIN - discharge.resistanceZeroK()));
     }
 
     private static double asinh(double x) {

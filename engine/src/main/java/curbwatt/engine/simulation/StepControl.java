@@ -17,7 +17,7 @@ record StepControl(double voltageChangeV, double chargeFraction, double longestS
 
     /** What every run uses; halving all three moves trip times by less than a tenth of a second. */
     static StepControl usual() {
-        return new StepControl(2e-3, 2e-6, 60);
+        return new StepControl(2e-3, 2e-6, 30);
     }
 
     /** Share of what is allowed that a trial step used; above 1: too long. */

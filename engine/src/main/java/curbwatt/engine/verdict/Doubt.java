@@ -20,7 +20,7 @@ public record Doubt(Kind kind, String subject) {
         CUTOFF_CHATTERS,
         /** A circuit or the node had no operating point [circuit or node]. */
         VOLTAGE_COLLAPSED,
-        /** The battery was colder or hotter than its model is meant for, −30 … 50 °C [battery]. */
+        /** The battery was colder or hotter than its model is meant for, −20 … 50 °C [battery]. */
         TEMPERATURE_OUT_OF_MODEL,
         /** The battery was discharged below half: its later life is shortened [battery]. */
         DEEP_DISCHARGE

@@ -19,7 +19,7 @@ final class DoubtFinder {
     private static final double SENSOR_ERROR_V = 0.1;
 
     private static final double DEEP_FRACTION = 0.5;
-    private static final double COLDEST_C = -30;
+    private static final double COLDEST_C = -20;
     private static final double HOTTEST_C = 50;
     private static final int CHATTER_TRIPS = 3;
     private static final double CHATTER_S = 3600;

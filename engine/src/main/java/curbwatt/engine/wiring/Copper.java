@@ -1,6 +1,6 @@
 package curbwatt.engine.wiring;
 
-import curbwatt.engine.numeric.Require;
+import curbwatt.engine.quantity.Require;
 
 /** Annealed copper of 100 % conductivity by the International Annealed Copper Standard (IEC 60028, NBS Handbook 100). */
 public final class Copper {

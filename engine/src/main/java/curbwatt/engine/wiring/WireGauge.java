@@ -1,6 +1,6 @@
 package curbwatt.engine.wiring;
 
-import curbwatt.engine.numeric.Require;
+import curbwatt.engine.quantity.Require;
 
 /**
  * American wire gauge: diameter 0.127 mm · 92^((36 − n)/39) (ASTM B258).

@@ -1,6 +1,6 @@
 package curbwatt.engine.wiring;
 
-import curbwatt.engine.numeric.Require;
+import curbwatt.engine.quantity.Require;
 import java.util.Objects;
 
 /**

@@ -27,29 +27,75 @@ public record Published(
     /** How far a published value may be trusted. */
     public enum Obtained {
         /** Read in the publication. */
-        SEEN,
+        SEEN("read in the publication"),
         /** Read, and recomputed from the published formula and parameters. */
-        RECALCULATED,
+        RECALCULATED("recomputed from the published formula and parameters"),
         /** Recalled from memory, not read. */
-        MEMORY,
+        MEMORY("recalled, not read again; the weakest kind"),
         /** Arithmetic from published facts; a golden value, not a publication. */
-        DERIVED,
+        DERIVED("arithmetic from published facts; nobody printed this number"),
         /** Custom of the trade, without a published source. */
-        PRACTICE
+        PRACTICE("custom of the trade, without a published source");
+
+        private final String meaning;
+
+        Obtained(String meaning) {
+            this.meaning = meaning;
+        }
+
+        String meaning() {
+            return meaning;
+        }
+    }
+
+    /** Refuses a value that could not be checked or not be listed. */
+    public Published {
+        if (topic.isBlank() || what.isBlank() || source.isBlank()) {
+            throw new IllegalArgumentException(
+                    "topic, what and source are never blank: \"" + topic + "\", \"" + what + "\", \"" + source + "\"");
+        }
+        if (!Double.isFinite(value)) {
+            throw new IllegalArgumentException("value of \"" + what + "\" is " + value + ", not a finite number");
+        }
+        if (!(tolerance >= 0.0) || Double.isInfinite(tolerance)) {
+            throw new IllegalArgumentException(
+                    "tolerance of \"" + what + "\" is " + tolerance + ", not zero or a positive finite number");
+        }
     }
 
     /** Asserts that {@code ours} lies within the tolerance and publishes the row. */
     public void check(double ours, TestReporter reporter) {
-        Map<String, String> row = new LinkedHashMap<>();
-        row.put("topic", topic);
-        row.put("what", what);
-        row.put("unit", unit);
-        row.put("published", Double.toString(value));
-        row.put("ours", Double.toString(ours));
-        row.put("tolerance", Double.toString(tolerance));
-        row.put("obtained", obtained.name());
-        row.put("source", source);
-        reporter.publishEntry(row);
+        reporter.publishEntry(entry(ours));
         assertThat(ours).as("%s: %s [%s], %s", topic, what, unit, source).isCloseTo(value, within(tolerance));
+    }
+
+    Map<String, String> entry(double ours) {
+        Map<String, String> entry = new LinkedHashMap<>();
+        entry.put("topic", topic);
+        entry.put("what", what);
+        if (!unit.isBlank()) { // JUnit refuses blank values
+            entry.put("unit", unit);
+        }
+        entry.put("published", Double.toString(value));
+        entry.put("ours", Double.toString(ours));
+        entry.put("tolerance", Double.toString(tolerance));
+        entry.put("obtained", obtained.name());
+        entry.put("source", source);
+        return entry;
+    }
+
+    static boolean isEntry(Map<String, String> entry) {
+        return entry.containsKey("published") && entry.containsKey("ours") && entry.containsKey("obtained");
+    }
+
+    static Published of(Map<String, String> entry) {
+        return new Published(
+                entry.get("topic"),
+                entry.get("what"),
+                entry.getOrDefault("unit", ""),
+                Double.parseDouble(entry.get("published")),
+                Double.parseDouble(entry.get("tolerance")),
+                Obtained.valueOf(entry.get("obtained")),
+                entry.get("source"));
     }
 }

@@ -1,7 +1,7 @@
 package curbwatt.engine.battery.label;
 
 import curbwatt.engine.battery.Chemistry;
-import curbwatt.engine.numeric.Require;
+import curbwatt.engine.quantity.Require;
 import java.util.Objects;
 import java.util.OptionalDouble;
 

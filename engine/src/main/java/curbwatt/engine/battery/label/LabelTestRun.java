@@ -3,7 +3,7 @@ package curbwatt.engine.battery.label;
 import curbwatt.engine.battery.Battery;
 import curbwatt.engine.battery.DiffusionModes;
 import curbwatt.engine.battery.Terminal;
-import curbwatt.engine.numeric.Require;
+import curbwatt.engine.quantity.Require;
 import curbwatt.engine.numeric.Root;
 
 /** Runs the label tests on a battery. */

@@ -1,6 +1,6 @@
 package curbwatt.engine.battery.label;
 
-import curbwatt.engine.numeric.Require;
+import curbwatt.engine.quantity.Require;
 
 /**
  * Life under constant current: t = H (C/(I H))^n.

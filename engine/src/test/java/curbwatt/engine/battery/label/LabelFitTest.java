@@ -49,7 +49,7 @@ class LabelFitTest {
         assertThatThrownBy(() -> LabelFit.of(BatteryLabel.of(Chemistry.FLOODED, 70, 240, 650)))
                 .isInstanceOf(InfeasibleLabelException.class)
                 .hasMessage("reserveMin is 240.0 min, which draws 100.0 Ah at 25 A; a battery of c20Ah 70.0 Ah and"
-                        + " coldCrankingA 650 A has a reserve between 67.6 and 168.3 min");
+                        + " coldCrankingA 650 A has a reserve between 67.5 and 168.3 min");
     }
 
     @Test
@@ -57,7 +57,7 @@ class LabelFitTest {
         assertThatThrownBy(() -> LabelFit.of(BatteryLabel.of(Chemistry.FLOODED, 70, 40, 650)))
                 .isInstanceOf(InfeasibleLabelException.class)
                 .hasMessageContaining("reserveMin is 40.0 min")
-                .hasMessageContaining("between 67.6 and 168.3 min");
+                .hasMessageContaining("between 67.5 and 168.3 min");
     }
 
     @Test

@@ -118,14 +118,14 @@ class MeasuredBatteryPublishedTest {
                 volts = battery.chargingV(CHARGER_A)) {
             if (next < constantCurrent.length && chargedAh >= constantCurrent[next][0]) {
                 String what = "charge at 31.2 A, after " + constantCurrent[next][0] + " Ah";
-                row(what, "V", constantCurrent[next][1], 0.19, volts, reporter);
+                row(what, "V", constantCurrent[next][1], 0.42, volts, reporter);
                 next++;
             }
             battery.draw(-battery.mainA(CHARGER_A), STEP_S);
             chargedAh += CHARGER_A * STEP_S / 3600;
             atS += STEP_S;
         }
-        row("charge at 31.2 A, until 14.95 V", "h", 2.40, 0.03, atS / 3600, reporter);
+        row("charge at 31.2 A, until 14.95 V", "h", 2.40, 0.16, atS / 3600, reporter);
         for (double[] point : heldVoltage) {
             double mainA = battery.heldMainA(SET_POINT_V, CHARGER_A);
             for (; atS < point[0] * 3600; atS += STEP_S) {

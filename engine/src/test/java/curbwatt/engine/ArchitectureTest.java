@@ -1,0 +1,97 @@
+package curbwatt.engine;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static curbwatt.engine.check.HouseRules.finalFieldsOutside;
+import static curbwatt.engine.check.Planted.assertReports;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.lang.ArchRule;
+import curbwatt.engine.check.HouseRules;
+import curbwatt.engine.check.ModuleClasses;
+import curbwatt.engine.check.Plan;
+import curbwatt.engine.check.Repeatability;
+import curbwatt.planted.InEngine;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/** The engine's plan and the rules that hold in the engine alone. */
+class ArchitectureTest {
+
+    private static final Plan PLAN =
+            Plan.of("curbwatt.engine", List.of("java.lang..", "java.util..", "org.apache.commons.math3.."), """
+            numeric
+            battery:       numeric
+            battery.label: numeric battery
+            alternator:    numeric
+            wiring
+            load
+            event
+            control:       event
+            powertrain
+            vehicle:       battery battery.label alternator wiring load control powertrain
+            scene:         powertrain battery
+            result:        event
+            simulation:    *
+            verdict:       event vehicle scene result simulation
+            """);
+
+    private static final JavaClasses ENGINE = ModuleClasses.of(ArchitectureTest.class);
+
+    static final ArchRule NO_FILES_NO_NETWORK = noClasses()
+            .should()
+            .dependOnClassesThat()
+            .resideInAnyPackage("java.io..", "java.nio..", "java.net..", "javax.net..")
+            .allowEmptyShould(true);
+
+    static final ArchRule NO_PRINTING = noClasses()
+            .should()
+            .accessField(System.class, "out")
+            .orShould()
+            .accessField(System.class, "err")
+            .allowEmptyShould(true);
+
+    static final ArchRule ONLY_SIMULATION_CHANGES = finalFieldsOutside("curbwatt.engine.simulation");
+
+    @TestFactory
+    Stream<DynamicTest> eachPackageUsesOnlyWhatThePlanAllows() {
+        return PLAN.present(ENGINE).stream()
+                .map(row -> DynamicTest.dynamicTest(row, () -> PLAN.allows(row).check(ENGINE)));
+    }
+
+    @Test
+    void thePlanNamesEveryPackage() {
+        assertThat(PLAN.unplanned(ENGINE)).isEmpty();
+    }
+
+    @TestFactory
+    Stream<DynamicTest> theEngineKeepsTheRules() {
+        return Stream.of(
+                        PLAN.noCycles(),
+                        HouseRules.SPEAKING_NAMES,
+                        HouseRules.NO_INHERITANCE,
+                        HouseRules.NO_SETTERS,
+                        HouseRules.NO_STATIC_STATE,
+                        HouseRules.UNITS_IN_RECORDS,
+                        HouseRules.NO_ARRAYS_IN_RECORDS,
+                        ONLY_SIMULATION_CHANGES,
+                        Repeatability.NO_CLOCK_NO_UNSEEDED_CHANCE,
+                        NO_FILES_NO_NETWORK,
+                        NO_PRINTING)
+                .map(rule -> DynamicTest.dynamicTest(rule.getDescription(), () -> rule.check(ENGINE)));
+    }
+
+    @Test
+    void plantedViolationsAreReported() {
+        assertReports(ONLY_SIMULATION_CHANGES, InEngine.Changing.class);
+        assertReports(Repeatability.NO_CLOCK_NO_UNSEEDED_CHANCE, InEngine.ReadsTheClock.class);
+        assertReports(Repeatability.NO_CLOCK_NO_UNSEEDED_CHANCE, InEngine.ReadsTheDate.class);
+        assertReports(Repeatability.NO_CLOCK_NO_UNSEEDED_CHANCE, InEngine.DrawsWithoutSeed.class);
+        assertReports(NO_FILES_NO_NETWORK, InEngine.OpensFiles.class);
+        assertReports(NO_FILES_NO_NETWORK, InEngine.OpensSockets.class);
+        assertReports(NO_PRINTING, InEngine.Prints.class);
+    }
+}
