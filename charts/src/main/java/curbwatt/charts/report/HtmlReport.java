@@ -27,6 +27,7 @@ final class HtmlReport {
     static String of(ReportModel model) {
         Template template = Mustache.compiler()
                 .escapeHTML(true)
+                .emptyStringIsFalse(true)
                 .withFormatter(value -> value.toString().replaceAll(NUMBER_AND_UNIT, "\u00a0"))
                 .compile(resource("report.mustache"));
         return template.execute(Map.of("report", model, "css", colours() + Typeface.css() + resource("report.css")));

@@ -43,6 +43,11 @@ public record ReportModel(
         List<String> assumptions,
         List<String> cautions) {
 
+    /** Whether there is a number not to trust. */
+    public boolean hasDoubts() {
+        return !doubts.isEmpty();
+    }
+
     /**
      * A requirement.
      *

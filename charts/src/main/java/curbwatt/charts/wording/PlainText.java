@@ -64,9 +64,9 @@ public final class PlainText {
         return number(currentA, size < 1 ? 2 : size < 20 ? 1 : 0) + " A";
     }
 
-    /** A share as a whole percentage, cut: "71 %". */
+    /** A share as a whole percentage: "71 %". */
     public static String percent(double fraction) {
-        return (long) Math.floor(100 * fraction + 1e-9) + " %";
+        return number(100 * fraction, 0) + " %";
     }
 
     /** A charge: "12.4 Ah". */
