@@ -23,20 +23,22 @@ class ArchitectureTest {
 
     private static final Plan PLAN =
             Plan.of("curbwatt.engine", List.of("java.lang..", "java.util..", "org.apache.commons.math3.."), """
-            numeric
-            battery:       numeric
-            battery.label: numeric battery
-            alternator:    numeric
-            wiring
-            load
+            quantity
+            numeric:       quantity
+            battery:       quantity numeric
+            battery.label: quantity numeric battery
+            alternator:    quantity numeric
+            wiring:        quantity
+            load:          quantity
+            powertrain:    quantity
             event
-            control:       event
-            powertrain
-            vehicle:       battery battery.label alternator wiring load control powertrain
-            scene:         powertrain battery
+            control:       quantity
+            vehicle:       quantity battery alternator load control powertrain
+            scene:         quantity powertrain
+            budget:        alternator load powertrain vehicle scene
             result:        event
             simulation:    *
-            verdict:       event vehicle scene result simulation
+            verdict:       quantity alternator powertrain event control vehicle scene result
             """);
 
     private static final JavaClasses ENGINE = ModuleClasses.of(ArchitectureTest.class);

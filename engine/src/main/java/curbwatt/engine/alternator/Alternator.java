@@ -39,7 +39,8 @@ public record Alternator(
     }
 
     /**
-     * Lowest engine speed at which the hot output reaches a demand (1/min), to a tenth of a turn; empty if it never does
+     * Lowest engine speed at which the hot output reaches a demand (1/min), to a tenth of a turn; empty if it never
+     * does
      * below 8000 /min.
      */
     public OptionalDouble balanceRpm(double demandA) {

@@ -3,7 +3,8 @@ package curbwatt.engine.alternator;
 import curbwatt.engine.quantity.Require;
 
 /**
- * The two figures on the machine: output at a low and at a high shaft speed, cold, at 13.5 V, as ISO 8854 and SAE J56 label
+ * The two figures on the machine: output at a low and at a high shaft speed, cold, at 13.5 V, as ISO 8854 and SAE J56
+ * label
  * it. The customary speeds are 1500 and 6000 /min (from memory; the printed page was not seen whole).
  *
  * @param idleA output at the low speed (A), above 0

@@ -6,8 +6,10 @@ import curbwatt.engine.quantity.Require;
  * Share of the cold output that is left at running temperature: straight between a low and a high shaft speed, constant
  * outside them.
  *
- * <p>The usual pair, 0.667 at 1300 /min and 0.82 at 2500 /min, is the only clean one found: hot 16/24 A and 41/50 A in a
- * maker's public manual for a marine engine. A single percentage for every machine is not supported by public data, so it
+ * <p>The usual pair, 0.667 at 1300 /min and 0.82 at 2500 /min, is the only clean one found: hot 16/24 A and 41/50 A in
+ * a
+ * maker's public manual for a marine engine. A single percentage for every machine is not supported by public data, so
+ * it
  * is an input.
  *
  * @param lowFraction share left at and below {@link #LOW_RPM}, 0.3 … 1.1
@@ -20,7 +22,6 @@ public record HotFactor(double lowFraction, double highFraction) {
 
     /** Shaft speed of the high share (1/min). */
     public static final double HIGH_RPM = 2500;
-
 
     /** Refuses shares out of range. */
     public HotFactor {

@@ -41,8 +41,9 @@ public final class MeasuredOutputCurve implements OutputCurve {
             Point before = points.get(i - 1);
             Point after = points.get(i);
             if (after.shaftRpm() <= before.shaftRpm() || after.outputA() < before.outputA()) {
-                throw new IllegalArgumentException("table must rise: " + after.shaftRpm() + " /min with " + after.outputA()
-                        + " A follows " + before.shaftRpm() + " /min with " + before.outputA() + " A");
+                throw new IllegalArgumentException(
+                        "table must rise: " + after.shaftRpm() + " /min with " + after.outputA() + " A follows "
+                                + before.shaftRpm() + " /min with " + before.outputA() + " A");
             }
         }
         this.curve = new MonotoneCubic(

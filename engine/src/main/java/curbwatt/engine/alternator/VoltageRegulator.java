@@ -34,10 +34,7 @@ public record VoltageRegulator(double at25V, double slopeVPerK, double lowestV, 
     /** Set-point with the usual slope and clamps. */
     public static VoltageRegulator usual(double at25V) {
         return new VoltageRegulator(
-                at25V,
-                USUAL_SLOPE_V_PER_K,
-                Math.min(USUAL_LOWEST_V, at25V),
-                Math.max(USUAL_HIGHEST_V, at25V));
+                at25V, USUAL_SLOPE_V_PER_K, Math.min(USUAL_LOWEST_V, at25V), Math.max(USUAL_HIGHEST_V, at25V));
     }
 
     /** Voltage that is held at a temperature (V). */

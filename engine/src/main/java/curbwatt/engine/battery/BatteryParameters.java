@@ -12,7 +12,7 @@ import java.util.Objects;
  * @param totalChargeAh A, Ah at 25 °C: the charge that an endlessly slow discharge would give; A ≥ C
  * @param peukertExponent exponent of the Peukert law that the modes follow, dimensionless, 1 or above
  * @param modes charge out of reach for now
- * @param resistance25COhm ohmic resistance of the full battery at 25 °C, Ω
+ * @param resistanceOhm ohmic resistance of the full battery at 25 °C, Ω
  */
 public record BatteryParameters(
         Chemistry chemistry,
@@ -21,7 +21,7 @@ public record BatteryParameters(
         double totalChargeAh,
         double peukertExponent,
         DiffusionModes modes,
-        double resistance25COhm) {
+        double resistanceOhm) {
     /** Refuses impossible values. */
     public BatteryParameters {
         Objects.requireNonNull(chemistry, "chemistry");
@@ -30,6 +30,6 @@ public record BatteryParameters(
         Require.positive("capacityAh", capacityAh, "Ah");
         Require.inside("totalChargeAh", totalChargeAh, capacityAh, Double.MAX_VALUE, "Ah");
         Require.inside("peukertExponent", peukertExponent, 1, 3, "");
-        Require.positive("resistance25COhm", resistance25COhm, "Ohm");
+        Require.positive("resistanceOhm", resistanceOhm, "Ohm");
     }
 }

@@ -41,8 +41,8 @@ public record ChemistryConstants(Rest rest, Discharge discharge, Charge charge, 
      * @param exchangeCurrentPerH exchange current over capacity, 1/h. Fitted with {@code activationV}
      * @param activationEnergyJPerMol Arrhenius energy of the ohmic resistance, J/mol. Common practice, held against the
      *     US Army's cranking-ability table
-     * @param emptyResistanceRise relative rise of the ohmic resistance from full to empty. Common practice
-     * @param capacityPerKelvin relative change of the total charge per kelvin about 25 °C. 0.006 at the slow rates:
+     * @param emptyResistanceRiseFraction relative rise of the ohmic resistance from full to empty. Common practice
+     * @param capacityPerK relative change of the total charge per kelvin about 25 °C. 0.006 at the slow rates:
      *     coefficient in use with IEC 60896
      */
     public record Discharge(
@@ -50,16 +50,16 @@ public record ChemistryConstants(Rest rest, Discharge discharge, Charge charge, 
             double activationV,
             double exchangeCurrentPerH,
             double activationEnergyJPerMol,
-            double emptyResistanceRise,
-            double capacityPerKelvin) {
+            double emptyResistanceRiseFraction,
+            double capacityPerK) {
         /** Refuses negative constants. */
         public Discharge {
             Require.inside("concentrationV", concentrationV, 0, 10, "V");
             Require.inside("activationV", activationV, 0, 10, "V");
             Require.positive("exchangeCurrentPerH", exchangeCurrentPerH, "1/h");
             Require.inside("activationEnergyJPerMol", activationEnergyJPerMol, 0, 200_000, "J/mol");
-            Require.inside("emptyResistanceRise", emptyResistanceRise, 0, 100, "");
-            Require.inside("capacityPerKelvin", capacityPerKelvin, 0, 0.1, "1/K");
+            Require.inside("emptyResistanceRiseFraction", emptyResistanceRiseFraction, 0, 100, "");
+            Require.inside("capacityPerK", capacityPerK, 0, 0.1, "1/K");
         }
     }
 
@@ -85,19 +85,19 @@ public record ChemistryConstants(Rest rest, Discharge discharge, Charge charge, 
      * Kaiser, J. Power Sources 168 (2007) 66.
      *
      * @param per100AhA current of a 100 Ah battery at the reference point, A
-     * @param perCellVolt exponent's slope, 1/V of one cell
+     * @param growthPerV exponent's slope, 1/V of one cell
      * @param referenceCellV cell voltage of the reference point, V
-     * @param perKelvin exponent's slope, 1/K
+     * @param growthPerK exponent's slope, 1/K
      * @param referenceC temperature of the reference point, °C
      */
     public record Gassing(
-            double per100AhA, double perCellVolt, double referenceCellV, double perKelvin, double referenceC) {
+            double per100AhA, double growthPerV, double referenceCellV, double growthPerK, double referenceC) {
         /** Refuses negative constants. */
         public Gassing {
             Require.inside("per100AhA", per100AhA, 0, 100, "A");
-            Require.inside("perCellVolt", perCellVolt, 0, 100, "1/V");
+            Require.inside("growthPerV", growthPerV, 0, 100, "1/V");
             Require.positive("referenceCellV", referenceCellV, "V");
-            Require.inside("perKelvin", perKelvin, 0, 1, "1/K");
+            Require.inside("growthPerK", growthPerK, 0, 1, "1/K");
             Require.finite("referenceC", referenceC, "°C");
         }
     }

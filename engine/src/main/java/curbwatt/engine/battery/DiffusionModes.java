@@ -13,7 +13,8 @@ import java.util.Objects;
  * </pre>
  *
  * <p>The kinetic battery model (Manwell and McGowan, Solar Energy 50 (1993) 399) is the case of one mode with
- * w = (1 − c)/c and τ = 1/k', empty when the charge drawn and the bound charge add up to the capacity. The diffusion model
+ * w = (1 − c)/c and τ = 1/k', empty when the charge drawn and the bound charge add up to the capacity. The diffusion
+ * model
  * (Rakhmatov and Vrudhula, 2001) is the case w = 2, τ = 1/(β²m²).
  *
  * <p>Immutable; the bound charges live in an array that the caller owns.

@@ -38,7 +38,7 @@ public final class Terminal {
     private final double activationV;
     private final double twiceExchangeA;
     private final double resistanceOhm;
-    private final double emptyResistanceRise;
+    private final double emptyResistanceRiseFraction;
     private final double acceptanceOhm;
     private final double gassingAtZeroVoltA;
     private final double gassingPerV;
@@ -54,25 +54,25 @@ public final class Terminal {
         double warmerK = temperatureC - REFERENCE_C;
 
         capacityAh = battery.capacityAh();
-        totalChargeAh = battery.totalChargeAh() * (1 + discharge.capacityPerKelvin() * warmerK);
+        totalChargeAh = battery.totalChargeAh() * (1 + discharge.capacityPerK() * warmerK);
         emptyRestV = rest.emptyV() + rest.perKelvinV() * warmerK;
         restSpanV = rest.fullV() - rest.emptyV();
         concentrationV = discharge.concentrationV();
         activationV = discharge.activationV();
         twiceExchangeA = 2 * discharge.exchangeCurrentPerH() * capacityAh;
-        resistanceOhm = parameters.resistance25COhm()
+        resistanceOhm = parameters.resistanceOhm()
                 * battery.condition().resistanceGrowthFactor()
                 * Math.exp(discharge.activationEnergyJPerMol()
                         / GAS_CONSTANT_J_PER_MOL_K
                         * (1 / (temperatureC + KELVIN) - 1 / (REFERENCE_C + KELVIN)));
-        emptyResistanceRise = discharge.emptyResistanceRise();
+        emptyResistanceRiseFraction = discharge.emptyResistanceRiseFraction();
         acceptanceOhm = charge.acceptanceVh() * Math.pow(2, -warmerK / charge.doublingK()) / capacityAh;
-        gassingPerV = gassing.perCellVolt() / Chemistry.CELLS;
+        gassingPerV = gassing.growthPerV() / Chemistry.CELLS;
         gassingAtZeroVoltA = parameters.ratedC20Ah()
                 / 100
                 * gassing.per100AhA()
-                * Math.exp(gassing.perKelvin() * (temperatureC - gassing.referenceC())
-                        - gassing.perCellVolt() * gassing.referenceCellV());
+                * Math.exp(gassing.growthPerK() * (temperatureC - gassing.referenceC())
+                        - gassing.growthPerV() * gassing.referenceCellV());
     }
 
     /** Returns the temperature, °C. */
@@ -171,7 +171,7 @@ public final class Terminal {
     }
 
     private double resistanceOhm(double surface) {
-        return resistanceOhm * (1 + emptyResistanceRise * (1 - surface));
+        return resistanceOhm * (1 + emptyResistanceRiseFraction * (1 - surface));
     }
 
     private static double asinh(double x) {

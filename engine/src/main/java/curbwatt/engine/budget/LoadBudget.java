@@ -15,7 +15,8 @@ import java.util.OptionalDouble;
  * @param voltageV node voltage assumed (V)
  * @param lines one for each load, circuit by circuit
  * @param alternatorA hot output at the phase's lowest engine speed (A); empty: engine not running or no alternator
- * @param balanceRpm engine speed at which the hot output equals the mean load (1/min); empty: none up to 8000 /min, or no
+ * @param balanceRpm engine speed at which the hot output equals the mean load (1/min); empty: none up to 8000 /min, or
+ *     no
  *     alternator
  */
 public record LoadBudget(
@@ -54,7 +55,8 @@ public record LoadBudget(
             }
         }
         double meanA = lines.stream().mapToDouble(Line::meanA).sum();
-        OptionalDouble alternatorA = vehicle.alternator().isPresent() && phase.mode().isRunning()
+        OptionalDouble alternatorA = vehicle.alternator().isPresent()
+                        && phase.mode().isRunning()
                 ? OptionalDouble.of(
                         vehicle.alternator().get().maximumA(phase.speed().lowestRpm()))
                 : OptionalDouble.empty();

@@ -8,7 +8,8 @@ import java.util.Set;
 /**
  * Settings of a voltage monitor that disconnects circuits.
  *
- * <p>The sensed voltage plus the sensor's error passes a first-order filter. The contact opens when the filtered reading
+ * <p>The sensed voltage plus the sensor's error passes a first-order filter. The contact opens when the filtered
+ * reading
  * has been below {@code tripV} for {@code tripDelayS} without a break; any excursion above starts the delay anew.
  *
  * @param name unique within the vehicle

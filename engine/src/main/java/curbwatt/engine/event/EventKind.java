@@ -8,7 +8,10 @@ public enum EventKind {
     ENGINE_STARTED,
     /** The engine was switched off [phase]. */
     ENGINE_STOPPED,
-    /** Cranking voltage too low when the engine should have started: it stays off; the voltage is the lowest while cranking [phase]. */
+    /**
+     * Cranking voltage too low when the engine should have started: it stays off; the voltage is the lowest while
+     * cranking [phase].
+     */
     ENGINE_DID_NOT_START,
     /** The monitor's reading fell below its warning level [cutoff]. */
     WARNING_BEGAN,

@@ -1,4 +1,5 @@
 /**
- * What happened in a run, when, to what. Events are facts with a time; the words for them are made where they are shown.
+ * What happened in a run, when, to what. Events are facts with a time; the words for them are made where they are
+ * shown.
  */
 package curbwatt.engine.event;

@@ -6,8 +6,10 @@ import curbwatt.engine.quantity.Require;
  * The voltage at which a load falls silent, and when it comes back: a radio that goes quiet before the cutoff acts is a
  * finding.
  *
- * <p>Out once its own voltage is below {@code levelV}; back once that voltage has stayed at or above {@code returnV} for
- * {@code returnDelayS} without a break. The hysteresis and the delay stand for the restart that such equipment needs, and
+ * <p>Out once its own voltage is below {@code levelV}; back once that voltage has stayed at or above {@code returnV}
+ * for
+ * {@code returnDelayS} without a break. The hysteresis and the delay stand for the restart that such equipment needs,
+ * and
  * keep a load from chattering on its own sag.
  *
  * @param levelV drop-out voltage at the load (V), 0 … 14; 0 means that it never drops out
@@ -21,7 +23,6 @@ public record DropOut(double levelV, double returnV, double returnDelayS) {
 
     /** Wait before return, where nothing is stated (s); common practice, no source. */
     public static final double USUAL_RETURN_DELAY_S = 5;
-
 
     /** Refuses a return voltage below the level, or figures out of range. */
     public DropOut {

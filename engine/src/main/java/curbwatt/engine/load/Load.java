@@ -7,8 +7,10 @@ import java.util.Set;
 /**
  * One consumer on a circuit.
  *
- * <p>While on it draws {@code I(V) = ratedCurrentA · (V / ratedVoltageV)^voltageExponent}, the exponential load model of
- * power-system studies: −1 constant power (switching drivers, computers, radios), 0 constant current (linear LED heads),
+ * <p>While on it draws {@code I(V) = ratedCurrentA · (V / ratedVoltageV)^voltageExponent}, the exponential load model
+ * of
+ * power-system studies: −1 constant power (switching drivers, computers, radios), 0 constant current (linear LED
+ * heads),
  * 1 resistive (heaters), about 0.55 an incandescent lamp (common practice, no published source).
  *
  * @param name unique within the vehicle

@@ -21,8 +21,10 @@ public sealed interface LoadPattern {
     /**
      * A cycle of on-intervals.
      *
-     * <p>The load is on at time t when {@code (t − phase) mod period} lies in one of the intervals; t counts from the start
-     * of the scene. Loads on one clock are synchronised: with equal phases their peaks add, with phases half a period apart
+     * <p>The load is on at time t when {@code (t − phase) mod period} lies in one of the intervals; t counts from the
+     * start
+     * of the scene. Loads on one clock are synchronised: with equal phases their peaks add, with phases half a period
+     * apart
      * they interleave.
      *
      * @param clock period shared by the loads on it

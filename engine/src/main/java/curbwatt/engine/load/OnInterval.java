@@ -11,8 +11,8 @@ public record OnInterval(double fromMs, double toMs) {
     /** Refuses an interval that ends before it begins. */
     public OnInterval {
         if (!(fromMs >= 0 && toMs > fromMs)) {
-            throw new IllegalArgumentException(
-                    "onIntervals has " + fromMs + " to " + toMs + " ms; the end must lie after the start, the start not before 0");
+            throw new IllegalArgumentException("onIntervals has " + fromMs + " to " + toMs
+                    + " ms; the end must lie after the start, the start not before 0");
         }
     }
 

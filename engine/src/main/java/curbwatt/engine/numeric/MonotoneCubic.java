@@ -1,7 +1,7 @@
 package curbwatt.engine.numeric;
 
-import java.util.Arrays;
 import curbwatt.engine.quantity.Require;
+import java.util.Arrays;
 import java.util.List;
 
 /**

@@ -6,8 +6,10 @@ import java.util.OptionalDouble;
 /**
  * Lowest battery voltage at which the engine is taken to start.
  *
- * <p>Where the scenario names none, the published minimum of the half-rating load test by temperature: 9.6 V at 21 °C and
- * above down to 8.5 V at −18 °C and below, straight between the printed points. Source: US Army TM 5-4210-230-14&amp;P-1,
+ * <p>Where the scenario names none, the published minimum of the half-rating load test by temperature: 9.6 V at 21 °C
+ * and
+ * above down to 8.5 V at −18 °C and below, straight between the printed points. Source: US Army TM
+ * 5-4210-230-14&amp;P-1,
  * table 5.
  *
  * @param fixedV voltage that holds at every temperature (V), 6 … 11.5; empty: the published table

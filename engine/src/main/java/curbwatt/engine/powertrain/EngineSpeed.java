@@ -10,7 +10,6 @@ import java.util.List;
  */
 public record EngineSpeed(List<Point> points) {
 
-
     /**
      * Speed at a time.
      *
@@ -33,8 +32,9 @@ public record EngineSpeed(List<Point> points) {
         }
         for (int i = 1; i < points.size(); i++) {
             if (points.get(i).timeS() <= points.get(i - 1).timeS()) {
-                throw new IllegalArgumentException("engine speed times must rise: "
-                        + points.get(i).timeS() + " s follows " + points.get(i - 1).timeS() + " s");
+                throw new IllegalArgumentException(
+                        "engine speed times must rise: " + points.get(i).timeS() + " s follows "
+                                + points.get(i - 1).timeS() + " s");
             }
         }
     }

@@ -5,7 +5,8 @@ import curbwatt.engine.quantity.Require;
 /**
  * What a start draws: an inrush while the motor stands still, then a plateau while it cranks.
  *
- * <p>The plateau grows in the cold, because the oil stiffens: straight from 1 at 20 °C to {@code coldFactor} at −20 °C, on
+ * <p>The plateau grows in the cold, because the oil stiffens: straight from 1 at 20 °C to {@code coldFactor} at −20
+ * °C, on
  * along that line below, 1 above 20 °C. The inrush is limited by the circuit's resistance and does not grow.
  *
  * @param inrushA inrush current (A), 0 … 3000; 0: none

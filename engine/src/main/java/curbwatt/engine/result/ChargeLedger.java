@@ -3,7 +3,8 @@ package curbwatt.engine.result;
 /**
  * Where the battery's and the vehicle's ampere-hours went over a run.
  *
- * <p>Two balances close: at the battery {@code removedAh = deliveredAh + gassedAh + selfDischargedAh + batteryRemainderAh},
+ * <p>Two balances close: at the battery {@code removedAh = deliveredAh + gassedAh + selfDischargedAh +
+ * batteryRemainderAh},
  * at the node {@code alternatorAh + deliveredAh = loadsAh + nodeRemainderAh}. The remainders are what rounding and the
  * solver's tolerance leave over.
  *

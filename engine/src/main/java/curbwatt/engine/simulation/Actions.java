@@ -8,7 +8,8 @@ import java.util.List;
 /**
  * Everything that watches a voltage and acts: cutoffs, loads that drop out, loads that come back.
  *
- * <p>Asked about a step that may be taken, it says when the first of them acts; told that the step up to there was taken, it
+ * <p>Asked about a step that may be taken, it says when the first of them acts; told that the step up to there was
+ * taken, it
  * lets that one act. At one instant cutoffs go before loads, in the vehicle's order, one action at a time.
  */
 final class Actions {
@@ -153,7 +154,9 @@ final class Actions {
         bank.disconnect(state.settings.circuits(), state.isOpen(), timeS);
         if (state.isOpen()) {
             for (int c = 0; c < bank.circuits.size(); c++) {
-                if (state.settings.circuits().contains(bank.circuits.get(c).circuit.name())) {
+                if (state.settings
+                        .circuits()
+                        .contains(bank.circuits.get(c).circuit.name())) {
                     book.lost(c, timeS, state.settings.name());
                 }
             }

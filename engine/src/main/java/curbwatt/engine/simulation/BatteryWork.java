@@ -12,7 +12,9 @@ final class BatteryWork {
 
     private static final double SECONDS_PER_HOUR = 3600;
 
-    /** Change of temperature after which the terminal's constants are taken anew (K): under 0.05 % of the resistance. */
+    /**
+     * Change of temperature after which the terminal's constants are taken anew (K): under 0.05 % of the resistance.
+     */
     private static final double TEMPERATURE_GRAIN_K = 0.01;
 
     final Battery battery;

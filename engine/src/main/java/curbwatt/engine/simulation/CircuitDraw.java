@@ -5,10 +5,12 @@ import java.util.ArrayList;
 import java.util.List;
 
 /**
- * What a circuit's loads draw together as a function of the voltage at the far end of its feed, and the feed's own drop.
+ * What a circuit's loads draw together as a function of the voltage at the far end of its feed, and the feed's own
+ * drop.
  *
  * <p>Loads of exponent 0, 1 and −1 are added up to one constant current, one conductance and one power, so that the
- * voltage behind the feed is the upper root of a quadratic; loads of other exponents take Newton's method from above. Where
+ * voltage behind the feed is the upper root of a quadratic; loads of other exponents take Newton's method from above.
+ * Where
  * there is no root the feed can't deliver what constant-power loads ask for: {@link #solve} says so.
  */
 final class CircuitDraw {
@@ -53,7 +55,10 @@ final class CircuitDraw {
         constantA += extraA;
     }
 
-    /** Solves for a node voltage (V); false: the feed can't carry what is asked, and the circuit counts as drawing nothing. */
+    /**
+     * Solves for a node voltage (V); false: the feed can't carry what is asked, and the circuit counts as drawing
+     * nothing.
+     */
     boolean solve(double nodeV) {
         if (feedOhm == 0) {
             farV = nodeV;

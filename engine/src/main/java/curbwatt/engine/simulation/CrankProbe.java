@@ -8,7 +8,8 @@ import java.util.List;
  * Asks, without changing anything, how low the battery's voltage would fall if the engine were cranked now.
  *
  * <p>The starter's inrush and its plateau are drawn one after the other, each as a constant current. Loads that stay on
- * are drawn beside it as if all of them were lit at once; under the node's floor they count as at the floor. Within each
+ * are drawn beside it as if all of them were lit at once; under the node's floor they count as at the floor. Within
+ * each
  * part the voltage only falls, so its end is its lowest instant.
  */
 final class CrankProbe {
@@ -60,8 +61,7 @@ final class CrankProbe {
     private double loadsBesideA(BatteryWork battery, double starterA) {
         double loadsA = 0;
         for (int i = 0; i < ROUNDS; i++) {
-            double nodeV = battery.terminal()
-                    .voltageV(battery.removedAh(), battery.totalBoundAh(), starterA + loadsA);
+            double nodeV = battery.terminal().voltageV(battery.removedAh(), battery.totalBoundAh(), starterA + loadsA);
             double nextA = drawA(Math.max(nodeV, NodeSolver.FLOOR_V));
             if (Math.abs(nextA - loadsA) < 1e-9) {
                 break;

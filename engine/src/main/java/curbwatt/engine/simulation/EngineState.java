@@ -49,7 +49,9 @@ final class EngineState {
 
     /** Voltage that the regulator holds in this phase (V). */
     double setPointV() {
-        return alternator.map(machine -> machine.regulator().setPointV(phase.airC())).orElse(0.0);
+        return alternator
+                .map(machine -> machine.regulator().setPointV(phase.airC()))
+                .orElse(0.0);
     }
 
     /** Longest step from a time over which the alternator's ability runs nearly straight (s). */

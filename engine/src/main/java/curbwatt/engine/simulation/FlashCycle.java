@@ -66,9 +66,9 @@ final class FlashCycle {
         }
         if (pattern instanceof LoadPattern.Duty duty) {
             long fromNs = Math.round(duty.offsetS() * NS_PER_S);
-            return new FlashCycle(
-                    Math.round(duty.everyS() * NS_PER_S),
-                    List.of(new long[] {fromNs, fromNs + Math.round(duty.onS() * NS_PER_S)}));
+            return new FlashCycle(Math.round(duty.everyS() * NS_PER_S), List.of(new long[] {
+                fromNs, fromNs + Math.round(duty.onS() * NS_PER_S)
+            }));
         }
         return new FlashCycle(1, List.of(new long[] {0, 1}));
     }

@@ -19,7 +19,8 @@ final class LoadState {
         this.load = load;
         this.cycle = FlashCycle.of(load.pattern());
         this.dropTimer = LevelTimer.below(load.dropOut().levelV(), 0);
-        this.returnTimer = LevelTimer.above(load.dropOut().returnV(), load.dropOut().returnDelayS());
+        this.returnTimer =
+                LevelTimer.above(load.dropOut().returnV(), load.dropOut().returnDelayS());
     }
 
     /** Whether it draws its rated current. */

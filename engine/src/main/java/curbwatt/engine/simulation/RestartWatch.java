@@ -6,7 +6,8 @@ import java.util.OptionalDouble;
 /**
  * Follows the restart margin while the engine is off and finds the times at which it passes through zero.
  *
- * <p>The margin is asked for every so often and runs smoothly between switchings, so the zero is taken on the straight line
+ * <p>The margin is asked for every so often and runs smoothly between switchings, so the zero is taken on the straight
+ * line
  * between two askings that have no switching between them.
  */
 final class RestartWatch {

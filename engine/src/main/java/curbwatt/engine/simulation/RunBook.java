@@ -81,15 +81,14 @@ final class RunBook {
 
     /** Notes how far the battery is from freezing. */
     void noteCold() {
-        freezingMarginK = Math.min(
-                freezingMarginK, battery.temperatureC() - freezing.freezingC(battery.stateOfChargeFraction()));
+        freezingMarginK =
+                Math.min(freezingMarginK, battery.temperatureC() - freezing.freezingC(battery.stateOfChargeFraction()));
     }
 
     RunResult result(double durationS, OptionalDouble restartTimeS) {
         events.sort(Comparator.comparingDouble(Event::timeS));
-        List<LoadSummary> loads = circuits.stream()
-                .flatMap(circuit -> circuit.loads().stream())
-                .toList();
+        List<LoadSummary> loads =
+                circuits.stream().flatMap(circuit -> circuit.loads().stream()).toList();
         return new RunResult(
                 durationS,
                 events,

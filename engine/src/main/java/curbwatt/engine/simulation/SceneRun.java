@@ -12,8 +12,10 @@ import java.util.OptionalDouble;
 /**
  * One run of one scene: everything that changes while time passes is reachable from here.
  *
- * <p>A step goes from one instant at which something switches to the next, or shorter. It is tried with the current at its
- * start, solved again at its end, cut at the first instant at which a device acts, and then taken with the mean current.
+ * <p>A step goes from one instant at which something switches to the next, or shorter. It is tried with the current at
+ * its
+ * start, solved again at its end, cut at the first instant at which a device acts, and then taken with the mean
+ * current.
  */
 final class SceneRun {
 
@@ -56,7 +58,10 @@ final class SceneRun {
         actions = new Actions(bank, vehicle.cutoffs(), book);
         restart = new RestartWatch(book, vehicle.battery().name());
         view = new StepView(
-                start, end, actions.firstSenseCircuit(), actions.cutoffs().stream().findFirst());
+                start,
+                end,
+                actions.firstSenseCircuit(),
+                actions.cutoffs().stream().findFirst());
     }
 
     RunResult run() {
@@ -185,9 +190,8 @@ final class SceneRun {
         double lengthS = Math.min(longestS, proposedS);
         while (true) {
             boolean solved = solveEnd(lengthS);
-            double used = solved
-                    ? control.used(lengthS, start, end, battery.battery.capacityAh())
-                    : Double.POSITIVE_INFINITY;
+            double used =
+                    solved ? control.used(lengthS, start, end, battery.battery.capacityAh()) : Double.POSITIVE_INFINITY;
             if (used <= 1 || lengthS <= StepControl.SHORTEST_S) {
                 if (!solved) {
                     end.takeFrom(start);

@@ -6,7 +6,8 @@ import curbwatt.engine.vehicle.Vehicle;
 import java.util.Objects;
 
 /**
- * A vehicle in a scene, ready to run. A value: running it leaves nothing behind, and the same run gives the same result.
+ * A vehicle in a scene, ready to run. A value: running it leaves nothing behind, and the same run gives the same
+ * result.
  *
  * @param vehicle the vehicle
  * @param scene the scene

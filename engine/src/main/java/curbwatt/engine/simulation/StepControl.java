@@ -3,8 +3,10 @@ package curbwatt.engine.simulation;
 /**
  * How long a step may be.
  *
- * <p>A step is taken with the mean of the currents at its ends, an error of the third order. It is halved until the voltage
- * changes by no more than {@code voltageChangeV} and half the current's change moves no more than {@code chargeFraction} of
+ * <p>A step is taken with the mean of the currents at its ends, an error of the third order. It is halved until the
+ * voltage
+ * changes by no more than {@code voltageChangeV} and half the current's change moves no more than {@code
+ * chargeFraction} of
  * the capacity, and grows again while both stay well below. Flash edges cut steps far shorter than either would.
  */
 record StepControl(double voltageChangeV, double chargeFraction, double longestS) {

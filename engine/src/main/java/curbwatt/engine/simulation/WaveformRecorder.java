@@ -26,8 +26,8 @@ public final class WaveformRecorder implements Recorder {
         for (int c = 0; c < step.circuits(); c++) {
             loadA += step.circuitA(c);
         }
-        points.add(new WaveformPoint(
-                step.startS(), step.nodeStartV(), step.sensedStartV(), step.readingStartV(), loadA));
+        points.add(
+                new WaveformPoint(step.startS(), step.nodeStartV(), step.sensedStartV(), step.readingStartV(), loadA));
         points.add(new WaveformPoint(step.endS(), step.nodeEndV(), step.sensedEndV(), step.readingEndV(), loadA));
     }
 

@@ -41,7 +41,9 @@ public record Vehicle(
         cutoffs = List.copyOf(cutoffs);
         Objects.requireNonNull(starting, "starting");
         Set<String> circuitNames = unique("circuit", circuits.stream().map(Circuit::name));
-        unique("load", circuits.stream().flatMap(circuit -> circuit.loads().stream()).map(Load::name));
+        unique(
+                "load",
+                circuits.stream().flatMap(circuit -> circuit.loads().stream()).map(Load::name));
         unique("cutoff", cutoffs.stream().map(LowVoltageCutoff::name));
         unique("cutoff circuit", cutoffs.stream().flatMap(cutoff -> cutoff.circuits().stream()));
         for (LowVoltageCutoff cutoff : cutoffs) {

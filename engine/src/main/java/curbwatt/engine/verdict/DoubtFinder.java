@@ -42,13 +42,17 @@ final class DoubtFinder {
                 .map(Event::subject)
                 .distinct()
                 .forEach(subject -> add(true, Doubt.Kind.VOLTAGE_COLLAPSED, subject));
-        vehicle.alternator().ifPresent(alternator -> scene.phases().stream()
-                .filter(phase -> phase.mode().isRunning()
-                        && !alternator.isTrustedAt(phase.speed().lowestRpm()))
-                .forEach(phase -> add(true, Doubt.Kind.ALTERNATOR_NEAR_CUT_IN, phase.name())));
+        vehicle.alternator()
+                .ifPresent(alternator -> scene.phases().stream()
+                        .filter(phase -> phase.mode().isRunning()
+                                && !alternator.isTrustedAt(phase.speed().lowestRpm()))
+                        .forEach(phase -> add(true, Doubt.Kind.ALTERNATOR_NEAR_CUT_IN, phase.name())));
         for (LowVoltageCutoff cutoff : vehicle.cutoffs()) {
             long trips = trips(cutoff);
-            add(trips == 0 && lowestSensedV(cutoff) < cutoff.tripV() + SENSOR_ERROR_V, Doubt.Kind.NEAR_TRIP, cutoff.name());
+            add(
+                    trips == 0 && lowestSensedV(cutoff) < cutoff.tripV() + SENSOR_ERROR_V,
+                    Doubt.Kind.NEAR_TRIP,
+                    cutoff.name());
             add(chatters(cutoff), Doubt.Kind.CUTOFF_CHATTERS, cutoff.name());
         }
         add(result.smallestFreezingMarginK() < 0, Doubt.Kind.ELECTROLYTE_MAY_FREEZE, battery);

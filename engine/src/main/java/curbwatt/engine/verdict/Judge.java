@@ -42,7 +42,13 @@ public record Judge(Vehicle vehicle, Scene scene, List<Requirement> requirements
         if (requirement instanceof Requirement.KeepCharge keep) {
             double lowest = result.lowestChargeFraction();
             return new Finding(
-                    keep, lowest >= keep.leastFraction(), lowest, keep.leastFraction(), "1", "", OptionalDouble.empty());
+                    keep,
+                    lowest >= keep.leastFraction(),
+                    lowest,
+                    keep.leastFraction(),
+                    "1",
+                    "",
+                    OptionalDouble.empty());
         }
         return voltageKept((Requirement.KeepVoltage) requirement, result);
     }

@@ -24,7 +24,8 @@ public sealed interface Requirement {
     }
 
     /**
-     * The engine starts whenever the scene starts it, at the end of each phase with the engine off, and at the scene's end.
+     * The engine starts whenever the scene starts it, at the end of each phase with the engine off, and at the scene's
+     * end.
      *
      * @param marginV room above the minimum cranking voltage (V), 0 … 3
      */

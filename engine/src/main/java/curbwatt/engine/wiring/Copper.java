@@ -2,7 +2,9 @@ package curbwatt.engine.wiring;
 
 import curbwatt.engine.quantity.Require;
 
-/** Annealed copper of 100 % conductivity by the International Annealed Copper Standard (IEC 60028, NBS Handbook 100). */
+/**
+ * Annealed copper of 100 % conductivity by the International Annealed Copper Standard (IEC 60028, NBS Handbook 100).
+ */
 public final class Copper {
     private static final double RESISTIVITY_20C_OHM_M = 1.7241e-8;
     private static final double PER_KELVIN_AT_20C = 0.00393;

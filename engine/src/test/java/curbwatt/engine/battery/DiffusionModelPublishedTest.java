@@ -13,7 +13,8 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * Ten diffusion modes are the diffusion model. The paper's profiles C13 and C14 are left out, because the source of its
- * numbers says that their times are misprinted, and so is C22 on battery X, whose published life its own formula misses by
+ * numbers says that their times are misprinted, and so is C22 on battery X, whose published life its own formula
+ * misses by
  * 1.3 min. The cells are lithium cells; the properties (order of loads matters, rest recovers charge) are general.
  */
 class DiffusionModelPublishedTest {

@@ -24,7 +24,8 @@ class RestPublishedTest {
 
     /**
      * The model is a straight line in charge and in temperature, the table is neither: up to 0.04 V above it at half
-     * charge, and up to 0.08 V more in the cold, where the table falls faster than the 1.3 mV/K it has at room temperature.
+     * charge, and up to 0.08 V more in the cold, where the table falls faster than the 1.3 mV/K it has at room
+     * temperature.
      */
     @ParameterizedTest
     @CsvSource({
@@ -89,7 +90,9 @@ class RestPublishedTest {
                 reporter);
     }
 
-    /** The most copied chart has −34 °F at half charge and −16 °F at a quarter; every table by gravity contradicts it. */
+    /**
+     * The most copied chart has −34 °F at half charge and −16 °F at a quarter; every table by gravity contradicts it.
+     */
     @Test
     void freezingIsNotThatOfTheMisprintedChart() {
         ElectrolyteFreezing freezing = new ElectrolyteFreezing();

@@ -46,6 +46,8 @@ public final class HouseRules {
     public static final ArchRule NO_SETTERS = noMethods()
             .that()
             .arePublic()
+            .and()
+            .haveRawReturnType(void.class)
             .should()
             .haveNameMatching("set[A-Z].*")
             .allowEmptyShould(true);
@@ -53,9 +55,9 @@ public final class HouseRules {
     /** A class holds what it needs; exceptions alone inherit. */
     public static final ArchRule NO_INHERITANCE = noInheritanceBut();
 
-    /** A number in a record says its unit. */
-    public static final ArchRule UNITS_IN_RECORDS = fields().that(
-                    are("number components", field -> component(field) && NUMBERS.contains(raw(field))))
+    /** A number in a record says its unit, by its name or in a component called {@code unit} beside it. */
+    public static final ArchRule UNITS_IN_RECORDS = fields().that(are(
+                    "number components", field -> component(field) && NUMBERS.contains(raw(field)) && !hasUnit(field)))
             .should(be(are("named with its unit", field -> UnitSuffix.ends(field.getName()))))
             .allowEmptyShould(true);
 
@@ -116,6 +118,10 @@ public final class HouseRules {
 
     private static boolean component(JavaField field) {
         return field.getOwner().isRecord() && !field.getModifiers().contains(JavaModifier.STATIC);
+    }
+
+    private static boolean hasUnit(JavaField field) {
+        return field.getOwner().tryGetField("unit").isPresent();
     }
 
     private static String raw(JavaField field) {

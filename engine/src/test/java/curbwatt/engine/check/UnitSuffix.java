@@ -12,7 +12,7 @@ public final class UnitSuffix {
             "V", "A", "Ah", "As", "Vh", "W", "Wh", "J", "Ohm", "F", "Hz", // electrical
             "S", "Ms", "Min", "H", "Days", // time; Ms is milliseconds
             "C", "K", "Percent", // temperature, and hundredths
-            "Rpm", "M", "Mm", "Mm2", "Litres", "Kg"); // shaft, copper, fuel
+            "Rpm", "M", "Mm", "Mm2", "Litres", "Kg", "Mol"); // shaft, copper, fuel, matter
 
     /** Endings of a number without a unit; they may also be the whole name. */
     static final List<String> RATIOS = List.of("Fraction", "Ratio", "Exponent", "Factor");

@@ -1,6 +1,8 @@
 package curbwatt.engine.battery.label;
 
-/** What a label's missing figures are likely to be. A guess from other labels, not a property of the battery at hand. */
+/**
+ * What a label's missing figures are likely to be. A guess from other labels, not a property of the battery at hand.
+ */
 public final class LabelEstimate {
     private static final double RESERVE_FACTOR = 0.83;
     private static final double RESERVE_EXPONENT = 1.17;
@@ -10,7 +12,8 @@ public final class LabelEstimate {
     private LabelEstimate() {}
 
     /**
-     * Returns the reserve capacity usual for a 20 h capacity, min: 0.83 · C20^1.17, from the glossary of a maker's public
+     * Returns the reserve capacity usual for a 20 h capacity, min: 0.83 · C20^1.17, from the glossary of a maker's
+     * public
      * manual. Other published conversions differ from it by up to a fifth.
      *
      * @param c20Ah 20 h capacity, Ah

@@ -11,7 +11,8 @@ import java.util.Locale;
 /**
  * Finds the battery that passes the three tests of a label.
  *
- * <p>Three unknowns, nested: for a Peukert exponent the modes follow; for a capacity as well, the resistance that passes
+ * <p>Three unknowns, nested: for a Peukert exponent the modes follow; for a capacity as well, the resistance that
+ * passes
  * cold cranking has a closed form, because voltage is linear in resistance; the capacity is the root of the 20 h test,
  * and the exponent the root of the reserve test.
  */
@@ -59,7 +60,7 @@ public final class LabelFit {
                 MOST_EXPONENT,
                 EXPONENT_TOLERANCE);
         Battery battery = passingTwentyHours(exponent);
-        if (battery.parameters().resistance25COhm() <= LEAST_RESISTANCE_OHM) {
+        if (battery.parameters().resistanceOhm() <= LEAST_RESISTANCE_OHM) {
             throw infeasibleCranking(battery);
         }
         return new FittedLabel(

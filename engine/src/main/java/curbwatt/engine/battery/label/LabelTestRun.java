@@ -3,8 +3,8 @@ package curbwatt.engine.battery.label;
 import curbwatt.engine.battery.Battery;
 import curbwatt.engine.battery.DiffusionModes;
 import curbwatt.engine.battery.Terminal;
-import curbwatt.engine.quantity.Require;
 import curbwatt.engine.numeric.Root;
+import curbwatt.engine.quantity.Require;
 
 /** Runs the label tests on a battery. */
 public final class LabelTestRun {

@@ -24,7 +24,8 @@ class ColdPublishedTest {
     }
 
     /**
-     * Cranking ability is taken as the current that leaves 7.2 V after 30 s; the manual does not define it. The Arrhenius law
+     * Cranking ability is taken as the current that leaves 7.2 V after 30 s; the manual does not define it. The
+     * Arrhenius law
      * follows the table to −18 °C and is too hopeful below: at −29 °C by up to 15 points.
      */
     @ParameterizedTest
@@ -54,7 +55,8 @@ class ColdPublishedTest {
     }
 
     /**
-     * Half the cold cranking current for 15 s. The published figure is the least that a worn battery may show; a new one
+     * Half the cold cranking current for 15 s. The published figure is the least that a worn battery may show; a new
+     * one
      * must show more, by 0.3 to 1.7 V here.
      */
     @ParameterizedTest
@@ -88,7 +90,8 @@ class ColdPublishedTest {
     }
 
     /**
-     * Charge to 10.5 V against temperature, discharge of more than an hour. The model keeps the 0.6 %/K of slow discharges;
+     * Charge to 10.5 V against temperature, discharge of more than an hour. The model keeps the 0.6 %/K of slow
+     * discharges;
      * the table's fall is near it, its rise above 25 °C is smaller than ours.
      */
     @ParameterizedTest

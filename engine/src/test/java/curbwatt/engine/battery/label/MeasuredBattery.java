@@ -10,8 +10,10 @@ import curbwatt.engine.numeric.Root;
 /**
  * The model's picture of one measured 100 Ah AGM battery, and the two things that were done to it.
  *
- * <p>Capacity and exponent are such that the 20 h test gives its rated 100 Ah and the measured 10 A discharge ends at its
- * 9.21 h. The resistance, 3 mΩ, is the one of 2, 3, 4 … mΩ that fits the discharge best: the battery has no cranking figure.
+ * <p>Capacity and exponent are such that the 20 h test gives its rated 100 Ah and the measured 10 A discharge ends at
+ * its
+ * 9.21 h. The resistance, 3 mΩ, is the one of 2, 3, 4 … mΩ that fits the discharge best: the battery has no cranking
+ * figure.
  */
 final class MeasuredBattery {
     static final double TEMPERATURE_C = 27;
