@@ -48,7 +48,7 @@ final class LabelPrinter {
                                 PlainText.number(100 * fitted.peukertResidualFraction(), 2) + " %"),
                         List.of(
                                 "resistance, full, 25 °C",
-                                PlainText.number(1000 * battery.resistance25COhm(), 3) + " mOhm")),
+                                PlainText.number(1000 * battery.resistanceOhm(), 3) + " mOhm")),
                 out);
         out.println();
         List<List<String>> modes = new ArrayList<>(List.of(List.of("diffusion mode", "time constant", "weight")));

@@ -18,7 +18,7 @@ final class ScenarioArgument {
 
     /** Opens it; every problem of the file comes out as one exception. */
     ReadyScenario open() {
-        return scenario.startsWith(DEMO) ? Scenarios.demo(scenario.substring(DEMO.length())) : Scenarios.open(path());
+        return scenario.startsWith(DEMO) ? new Scenarios().demo(scenario.substring(DEMO.length())) : new Scenarios().open(path());
     }
 
     /** Its name without folder and ending, for the report's folder. */

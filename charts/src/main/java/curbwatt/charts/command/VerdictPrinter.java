@@ -7,8 +7,9 @@ import curbwatt.charts.wording.Headline;
 import curbwatt.charts.wording.KeyFigure;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.Locale;
 
 /** The verdict in a few lines at the terminal; marks are words, so that they work without colour. */
 final class VerdictPrinter {
@@ -26,21 +27,12 @@ final class VerdictPrinter {
                         finding, story.scenario().vehicle(), story.result()))
                 .toList();
         List<KeyFigure> figures = KeyFigure.of(story);
-        int width = Stream.concat(
-                        findings.stream().map(FindingText::asked), figures.stream().map(KeyFigure::name))
-                .mapToInt(String::length)
-                .max()
-                .orElse(0);
         out.println();
-        for (FindingText finding : findings) {
-            out.println((finding.finding().met() ? "  met      " : "  NOT MET  ") + padded(finding.asked(), width) + "  "
-                    + finding.found());
-        }
-        out.println();
-        for (KeyFigure figure : figures) {
-            out.println("           " + padded(figure.name(), width) + "  " + figure.value()
-                    + (figure.remark().isEmpty() ? "" : ", " + figure.remark()));
-        }
+        List<List<String>> lines = new ArrayList<>();
+        findings.forEach(finding -> lines.add(
+                List.of(finding.finding().met() ? "met" : "NOT MET", finding.found(), "asked: " + finding.asked())));
+        figures.forEach(figure -> lines.add(List.of("", figure.value(), join(figure))));
+        Columns.print(3, lines, out);
         if (!story.verdict().doubts().isEmpty()) {
             out.println();
             out.println("Do not trust:");
@@ -50,7 +42,11 @@ final class VerdictPrinter {
         out.println("Report: " + folder.resolve("report.html"));
     }
 
-    private static String padded(String text, int width) {
-        return text + " ".repeat(width - text.length());
+    private static String join(KeyFigure figure) {
+        return lowerCase(figure.name()) + (figure.remark().isEmpty() ? "" : ", " + figure.remark());
+    }
+
+    private static String lowerCase(String name) {
+        return name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
     }
 }

@@ -19,7 +19,7 @@ public final class BatteryJson {
                 .with("capacityAh", parameters.capacityAh())
                 .with("totalChargeAh", parameters.totalChargeAh())
                 .with("peukertExponent", parameters.peukertExponent())
-                .with("resistance25COhm", parameters.resistance25COhm())
+                .with("resistanceOhm", parameters.resistanceOhm())
                 .with(
                         "modes",
                         IntStream.range(0, modes.size())

@@ -16,11 +16,13 @@ import java.util.Optional;
  */
 public record FindingText(Finding finding, Vehicle vehicle, RunResult result) {
 
+    private static final int MOST_NAMES = 3;
+
     /** What was asked: "'Radios' stays on for 2 h". */
     public String asked() {
         Requirement requirement = finding.requirement();
         if (requirement instanceof Requirement.HoldCircuits hold) {
-            return PlainText.names(hold.circuits()) + (hold.circuits().size() == 1 ? " stays" : " stay") + " on for "
+            return circuits(hold) + (hold.circuits().size() == 1 ? " stays" : " stay") + " on for "
                     + PlainText.time(hold.durationS());
         }
         if (requirement instanceof Requirement.WillStart start) {
@@ -56,7 +58,8 @@ public record FindingText(Finding finding, Vehicle vehicle, RunResult result) {
             return finding.met()
                     ? PlainText.names(hold.circuits()) + (hold.circuits().size() == 1 ? " stays" : " stay")
                             + " on for all of the " + PlainText.time(hold.durationS()) + " asked."
-                    : new LossText(finding, vehicle, result).sentence() + " Asked were " + limit() + ".";
+                    : new LossText(finding, vehicle, result).sentence() + " " + PlainText.names(hold.circuits())
+                            + (hold.circuits().size() == 1 ? " was" : " were") + " to stay on for " + limit() + ".";
         }
         if (requirement instanceof Requirement.WillStart) {
             return crankReason();
@@ -76,6 +79,16 @@ public record FindingText(Finding finding, Vehicle vehicle, RunResult result) {
     /** The limit with as many digits as tell it from the figure. */
     public String limit() {
         return spelled(finding.limit());
+    }
+
+    /** Names as long as there are few; the sentence that gives the reason has them all. */
+    private String circuits(Requirement.HoldCircuits hold) {
+        int asked = hold.circuits().size();
+        int all = vehicle.circuits().size();
+        if (asked <= MOST_NAMES) {
+            return PlainText.names(hold.circuits());
+        }
+        return asked == all ? "all " + all + " circuits" : asked + " of the " + all + " circuits";
     }
 
     private String shortfall() {

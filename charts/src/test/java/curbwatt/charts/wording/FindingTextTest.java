@@ -30,7 +30,7 @@ class FindingTextTest {
     void aCircuitThatWasCutOff() {
         FindingText text = of(SampleRun.CUT_OFF_EARLY, 0);
         assertThat(text.found()).matches("for \\d\\d min");
-        assertThat(text.reason()).matches("'Scene power' opens after .* with .* charge left\\. Asked were 1 h\\.");
+        assertThat(text.reason()).matches("'Scene power' opens after .* with .* charge left\\. 'Radios, desk' and 'Scene lights' were to stay on for 1 h\\.");
     }
 
     @Test
