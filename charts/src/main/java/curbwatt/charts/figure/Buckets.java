@@ -17,6 +17,11 @@ final class Buckets<T> {
 
     /** Gathers the rows; {@code most} stretches at most. */
     Buckets(List<T> rows, ToDoubleFunction<T> time, int most) {
+        this(rows, time, most, List.of());
+    }
+
+    /** Gathers the rows so that no stretch goes on past one of the times at which something jumps. */
+    Buckets(List<T> rows, ToDoubleFunction<T> time, int most, List<Double> jumps) {
         this.time = time;
         List<List<T>> all = new ArrayList<>();
         if (!rows.isEmpty()) {
@@ -24,7 +29,9 @@ final class Buckets<T> {
             double length = (time.applyAsDouble(rows.get(rows.size() - 1)) - first) / most;
             int last = -1;
             for (T row : rows) {
-                int place = length > 0 ? (int) Math.min(most - 1.0, (time.applyAsDouble(row) - first) / length) : 0;
+                double at = time.applyAsDouble(row);
+                int place = length > 0 ? (int) Math.min(most - 1.0, (at - first) / length) : 0;
+                place += (int) jumps.stream().filter(jump -> jump < at).count();
                 if (place != last) {
                     all.add(new ArrayList<>());
                     last = place;
@@ -59,7 +66,8 @@ final class Buckets<T> {
             }
         }
         return new double[][] {
-            kept.stream().mapToDouble(time).toArray(), kept.stream().mapToDouble(value).toArray()
+            kept.stream().mapToDouble(time).toArray(),
+            kept.stream().mapToDouble(value).toArray()
         };
     }
 

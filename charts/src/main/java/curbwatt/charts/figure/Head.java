@@ -5,9 +5,11 @@ import curbwatt.charts.style.Palette;
 import curbwatt.charts.style.Typeface;
 import java.awt.Color;
 import java.awt.Font;
+import java.awt.Stroke;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Title, subtitle and the key to the lines, at the upper left of a sheet. */
 final class Head {
@@ -17,8 +19,21 @@ final class Head {
     private static final int LINE_STEP = 18;
     private static final int KEY_STEP = 24;
 
-    /** A line or an area and its name. */
-    record Key(String name, Color color, boolean area) {}
+    /**
+     * A line or an area and its name.
+     *
+     * @param line how the line is drawn; empty: it is an area
+     */
+    record Key(String name, Color color, Optional<Stroke> line) {
+
+        static Key line(String name, Color color, Stroke stroke) {
+            return new Key(name, color, Optional.of(stroke));
+        }
+
+        static Key area(String name, Color color) {
+            return new Key(name, color, Optional.empty());
+        }
+    }
 
     private final List<String> titleLines;
     private final List<String> subtitleLines;
@@ -34,7 +49,7 @@ final class Head {
     /** Room that it takes from the upper edge (px). */
     int height() {
         int height = 14 + TITLE_STEP * titleLines.size() + LINE_STEP * subtitleLines.size();
-        return keys.isEmpty() ? height + 4 : height + KEY_STEP;
+        return keys.isEmpty() ? height + 4 : height + KEY_STEP + 4;
     }
 
     void write(Pen pen) {
@@ -42,13 +57,11 @@ final class Head {
         double y = 8;
         for (String line : titleLines) {
             y += TITLE_STEP;
-            pen.text(
-                    line, typeface.strong(HouseStyle.TITLE), Palette.INK.color(), MARGIN, y, Pen.Anchor.LEFT);
+            pen.text(line, typeface.strong(HouseStyle.TITLE), Palette.INK.color(), MARGIN, y, Pen.Anchor.LEFT);
         }
         for (String line : subtitleLines) {
             y += LINE_STEP;
-            pen.text(
-                    line, typeface.regular(HouseStyle.TEXT), Palette.MUTED.color(), MARGIN, y, Pen.Anchor.LEFT);
+            pen.text(line, typeface.regular(HouseStyle.TEXT), Palette.MUTED.color(), MARGIN, y, Pen.Anchor.LEFT);
         }
         writeKeys(pen, y + KEY_STEP);
     }
@@ -58,10 +71,10 @@ final class Head {
         double x = MARGIN;
         for (Key key : keys) {
             double middle = y - 4;
-            if (key.area()) {
+            if (key.line().isEmpty()) {
                 pen.fill(new Rectangle2D.Double(x, middle - 5, 20, 10), key.color());
             } else {
-                pen.line(x + 1, middle, x + 19, middle, key.color(), HouseStyle.MAIN_LINE);
+                pen.line(x + 1, middle, x + 19, middle, key.color(), key.line().get());
             }
             pen.text(key.name(), font, Palette.INK.color(), x + 26, y, Pen.Anchor.LEFT);
             x += 26 + Pen.width(key.name(), font) + 18;

@@ -70,8 +70,7 @@ final class LabelLanes {
 
     private static boolean collide(Place one, Place other) {
         boolean sameLane = one.lane() == other.lane();
-        boolean textsMeet =
-                sameLane && one.fromPx() < other.toPx() + 2 * GAP && other.fromPx() < one.toPx() + 2 * GAP;
+        boolean textsMeet = sameLane && one.fromPx() < other.toPx() + 2 * GAP && other.fromPx() < one.toPx() + 2 * GAP;
         return textsMeet || crosses(one, other) || crosses(other, one);
     }
 

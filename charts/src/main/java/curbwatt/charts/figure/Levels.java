@@ -26,8 +26,8 @@ final class Levels {
             String owner = vehicle.cutoffs().size() > 1 ? ", " + cutoff.name() : "";
             add(levels, "trip", cutoff.tripV(), owner, Palette.ALARM.color(), HouseStyle.SIDE_LINE);
             cutoff.warningV()
-                    .ifPresent(levelV -> add(
-                            levels, "warning", levelV, owner, Palette.WARNING.color(), HouseStyle.LEVEL_LINE));
+                    .ifPresent(levelV ->
+                            add(levels, "warning", levelV, owner, Palette.WARNING.color(), HouseStyle.LEVEL_LINE));
             if (cutoff.reclose() instanceof RecloseRule.AboveVoltage above) {
                 add(levels, "reclose", above.levelV(), owner, Palette.HELD.color(), HouseStyle.DOTTED_LINE);
             }
@@ -41,8 +41,7 @@ final class Levels {
         for (Level level : levels) {
             if (panel.shows(level.levelV())) {
                 double y = panel.y(level.levelV());
-                pen.line(
-                        panel.area().getX(), y, panel.area().getMaxX(), y, level.color(), level.stroke());
+                pen.line(panel.area().getX(), y, panel.area().getMaxX(), y, level.color(), level.stroke());
                 labels.add(new SideLabels.Label(level.name(), y, level.color(), false));
             }
         }
@@ -54,8 +53,7 @@ final class Levels {
         return String.format(Locale.ROOT, "%.2f V", voltageV);
     }
 
-    private static void add(
-            List<Level> levels, String what, double levelV, String owner, Color color, Stroke stroke) {
+    private static void add(List<Level> levels, String what, double levelV, String owner, Color color, Stroke stroke) {
         String name = what + " " + volts(levelV) + owner;
         if (levels.stream().noneMatch(level -> level.name().equals(name))) {
             levels.add(new Level(name, levelV, color, stroke));

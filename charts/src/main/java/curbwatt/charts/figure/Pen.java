@@ -68,12 +68,11 @@ final class Pen {
             return;
         }
         double width = width(text, font);
-        double left =
-                switch (anchor) {
-                    case LEFT -> x;
-                    case MIDDLE -> x - width / 2;
-                    case RIGHT -> x - width;
-                };
+        double left = switch (anchor) {
+            case LEFT -> x;
+            case MIDDLE -> x - width / 2;
+            case RIGHT -> x - width;
+        };
         sheet.setFont(font);
         sheet.setColor(color);
         sheet.drawString(text, (float) left, (float) y);

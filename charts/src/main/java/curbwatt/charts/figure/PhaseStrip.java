@@ -33,7 +33,9 @@ final class PhaseStrip {
         double fromS = 0;
         for (int i = 0; i < phases.size(); i++) {
             Phase phase = phases.get(i);
-            boolean stranded = phase.mode().isRunning() && i < summaries.size() && !summaries.get(i).engineRan();
+            boolean stranded = phase.mode().isRunning()
+                    && i < summaries.size()
+                    && !summaries.get(i).engineRan();
             EngineMode mode = stranded ? EngineMode.OFF : phase.mode();
             double toS = Math.min(scale.durationS(), fromS + phase.durationS());
             all.add(new Span(phase.name(), stranded ? "engine did not start" : doing(mode), fromS, toS, ground(mode)));

@@ -81,8 +81,7 @@ final class SceneFrame {
         EventLabel event = events.get(place.index());
         double base = lanesTop + (place.lane() + 1) * LANE_HEIGHT - 4;
         double bottom = panels.get(panels.size() - 1).area().getMaxY();
-        pen.line(
-                place.anchorPx(), base - 9, place.anchorPx(), bottom, event.color(), HouseStyle.THIN_LINE);
+        pen.line(place.anchorPx(), base - 9, place.anchorPx(), bottom, event.color(), HouseStyle.THIN_LINE);
         pen.text(event.text(scale), font(), event.color(), place.fromPx(), base, Pen.Anchor.LEFT);
     }
 

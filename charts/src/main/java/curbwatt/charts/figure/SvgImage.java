@@ -4,6 +4,7 @@ import java.awt.Dimension;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.util.regex.Pattern;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
 import org.apache.batik.svggen.SVGIDGenerator;
@@ -16,6 +17,10 @@ import org.w3c.dom.bootstrap.DOMImplementationRegistry;
 final class SvgImage {
 
     private static final String NAMESPACE = SVGGraphics2D.SVG_NAMESPACE_URI;
+
+    /** A name in a scenario may hold characters that no XML may. */
+    private static final Pattern NOT_XML =
+            Pattern.compile("[^\\t\\n\\r\\x{20}-\\x{D7FF}\\x{E000}-\\x{FFFD}\\x{10000}-\\x{10FFFF}]");
 
     private SvgImage() {}
 
@@ -39,10 +44,12 @@ final class SvgImage {
             throw new UncheckedIOException("the drawing could not be written", e);
         }
         String all = text.toString();
-        return all.substring(all.indexOf("<svg"));
+        return NOT_XML.matcher(all.substring(all.indexOf("<svg"))).replaceAll("�");
     }
 
     private static void describe(Element root, Document document, Sheet sheet, String style) {
+        // The one id that the generator does not ask for.
+        ((Element) root.getElementsByTagName("defs").item(0)).setAttribute("id", sheet.name() + "-defs");
         String titleId = sheet.name() + "-title";
         String descriptionId = sheet.name() + "-description";
         root.setAttribute("role", "img");

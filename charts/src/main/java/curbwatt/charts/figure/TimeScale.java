@@ -58,12 +58,11 @@ record TimeScale(String unit, double unitS, double durationS) {
     }
 
     private double step() {
-        List<Double> steps =
-                switch (unit) {
-                    case "h" -> List.of(0.25, 0.5, 1.0, 2.0, 3.0, 4.0, 6.0, 12.0, 24.0);
-                    case "d" -> List.of(1.0, 2.0, 5.0, 10.0, 20.0, 30.0, 50.0);
-                    default -> List.of(0.5, 1.0, 2.0, 5.0, 10.0, 15.0, 20.0);
-                };
+        List<Double> steps = switch (unit) {
+            case "h" -> List.of(0.25, 0.5, 1.0, 2.0, 3.0, 4.0, 6.0, 12.0, 24.0);
+            case "d" -> List.of(1.0, 2.0, 5.0, 10.0, 20.0, 30.0, 50.0);
+            default -> List.of(0.5, 1.0, 2.0, 5.0, 10.0, 15.0, 20.0);
+        };
         return steps.stream()
                 .filter(step -> at(durationS) / step <= MOST_TICKS)
                 .findFirst()

@@ -52,8 +52,8 @@ public final class VoltageFigure {
         this.buckets = new Buckets<>(story.trace().rows(), TraceRow::timeS, COLUMNS);
         this.levels = Levels.of(vehicle);
         this.events = EventLabel.of(story.result().events(), scale.durationS());
-        this.strip = new PhaseStrip(
-                story.scenario().scene().phases(), story.result().phases(), scale);
+        this.strip =
+                new PhaseStrip(story.scenario().scene().phases(), story.result().phases(), scale);
         this.frame = new SceneFrame(scale, strip, events, MOST_LABELS, HouseStyle.LEFT, WIDTH - RIGHT);
     }
 
@@ -76,8 +76,8 @@ public final class VoltageFigure {
         both.add(voltagePlot(), VOLTAGE_HEIGHT);
         both.add(chargePlot(), CHARGE_HEIGHT);
         both.setInsets(new RectangleInsets(top, 0, 8, RIGHT));
-        ChartDrawing drawing = new ChartDrawing(
-                HouseStyle.chart(both), new Rectangle2D.Double(0, 0, WIDTH, height), (pen, panels) -> {
+        ChartDrawing drawing =
+                new ChartDrawing(HouseStyle.chart(both), new Rectangle2D.Double(0, 0, WIDTH, height), (pen, panels) -> {
                     head.write(pen);
                     frame.write(pen, panels);
                     writeVoltage(pen, panels.get(0));
@@ -88,18 +88,19 @@ public final class VoltageFigure {
 
     private XYPlot voltagePlot() {
         NumberAxis axis = HouseStyle.upright("Voltage, V", Palette.VOLTAGE.color());
-        axis.setNumberFormatOverride(HouseStyle.numbers("0.0#"));
         double lowest = rows().stream()
                 .mapToDouble(row -> Math.min(row.nodeMinV(), sensesAtFeedEnd() ? row.sensedMinV() : row.nodeMinV()))
                 .min()
                 .orElse(12);
         double highest = rows().stream().mapToDouble(TraceRow::nodeMaxV).max().orElse(13);
-        double lowestLevel = levels.stream().mapToDouble(Levels.Level::levelV).min().orElse(lowest);
-        double highestLevel = levels.stream().mapToDouble(Levels.Level::levelV).max().orElse(highest);
+        double lowestLevel =
+                levels.stream().mapToDouble(Levels.Level::levelV).min().orElse(lowest);
+        double highestLevel =
+                levels.stream().mapToDouble(Levels.Level::levelV).max().orElse(highest);
         double from = Math.max(LOWEST_SHOWN_V, Math.min(lowest, lowestLevel));
         double to = Math.max(from + 0.4, Math.max(highest, highestLevel));
         double pad = 0.05 * (to - from);
-        axis.setRange(from - pad, to + pad);
+        HouseStyle.ticks(axis, from - pad, to + pad, 7, "0");
         XYPlot plot = HouseStyle.plot(null, axis);
         strip.shade(plot);
         int layer = 0;
@@ -175,13 +176,13 @@ public final class VoltageFigure {
 
     private List<Head.Key> keys() {
         List<Head.Key> keys = new ArrayList<>();
-        keys.add(new Head.Key("Battery node, mean", Palette.VOLTAGE.color(), false));
+        keys.add(Head.Key.line("Battery node, mean", Palette.VOLTAGE.color(), HouseStyle.MAIN_LINE));
         if (rows().stream().anyMatch(row -> row.nodeMaxV() - row.nodeMinV() > VISIBLE_RANGE_V)) {
-            keys.add(new Head.Key("its lowest to highest", Palette.VOLTAGE_RANGE.color(), true));
+            keys.add(Head.Key.area("its lowest to highest", Palette.VOLTAGE_RANGE.color()));
         }
         sensedCircuit()
-                .ifPresent(circuit -> keys.add(
-                        new Head.Key("sensed at the end of " + circuit, Palette.SENSED_RANGE.color(), true)));
+                .ifPresent(circuit ->
+                        keys.add(Head.Key.area("sensed at the end of " + circuit, Palette.SENSED_RANGE.color())));
         return keys;
     }
 
@@ -207,8 +208,8 @@ public final class VoltageFigure {
                 .collect(Collectors.joining("; "));
         return String.format(
                 Locale.ROOT,
-                "Voltage and state of charge over time. The battery node is at %s at the start and %s at the end, lowest"
-                        + " %s at %s. State of charge goes from %s to %s. Events: %s.",
+                "Voltage and state of charge over time. The battery node is at %s at the start and %s at the end,"
+                        + " lowest %s at %s. State of charge goes from %s to %s. Events: %s.",
                 Levels.volts(rows().get(0).nodeMeanV()),
                 Levels.volts(rows().get(rows().size() - 1).nodeMeanV()),
                 Levels.volts(result.lowestV()),

@@ -11,6 +11,7 @@ import java.text.NumberFormat;
 import java.util.Locale;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.chart.plot.DatasetRenderingOrder;
 import org.jfree.chart.plot.Plot;
 import org.jfree.chart.plot.XYPlot;
@@ -32,6 +33,9 @@ public final class HouseStyle {
     /** Line of a main quantity. */
     public static final Stroke MAIN_LINE = line(2, 1);
 
+    /** Line of the one quantity that a picture is about. */
+    public static final Stroke STRONG_LINE = line(3, 1);
+
     /** Line of a quantity beside the main one. */
     public static final Stroke SIDE_LINE = line(1.3f, 1);
 
@@ -45,7 +49,7 @@ public final class HouseStyle {
     public static final Stroke DOTTED_LINE = line(1.3f, 1, 1.5f, 3);
 
     /** Room to the left of a chart for the numbers and the label of its axis (px). */
-    public static final int LEFT = 56;
+    public static final int LEFT = 60;
 
     /** Room below a chart for the numbers and the label of its axis (px). */
     public static final int BELOW = 44;
@@ -79,6 +83,27 @@ public final class HouseStyle {
         return axis;
     }
 
+    /**
+     * Gives an axis its range and round ticks, few enough for a quiet grid, all with the same number of decimals.
+     *
+     * @param most how many ticks at most
+     * @param pattern whole part of a number's pattern, such as {@code 0}
+     */
+    public static void ticks(NumberAxis axis, double from, double to, int most, String pattern) {
+        axis.setRange(from, to);
+        int decimals = Math.max(0, -(int) Math.floor(Math.log10((to - from) / most)));
+        for (double unit = Math.pow(10, -decimals); ; unit *= 10, decimals--) {
+            for (double factor : new double[] {1, 2, 5}) {
+                if ((to - from) / (factor * unit) <= most) {
+                    String places = decimals > 0 ? "." + "0".repeat(decimals) : "";
+                    String all = pattern.replace("0", "0" + places);
+                    axis.setTickUnit(new NumberTickUnit(factor * unit, numbers(all)));
+                    return;
+                }
+            }
+        }
+    }
+
     /** A plot without data. */
     public static XYPlot plot(NumberAxis across, NumberAxis upright) {
         XYPlot plot = new XYPlot(null, across, upright, null);
@@ -109,8 +134,7 @@ public final class HouseStyle {
         chart.setPadding(RectangleInsets.ZERO_INSETS);
         chart.getRenderingHints().put(RenderingHints.KEY_STROKE_CONTROL, RenderingHints.VALUE_STROKE_PURE);
         chart.getRenderingHints().put(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
-        chart.getRenderingHints()
-                .put(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+        chart.getRenderingHints().put(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
         return chart;
     }
 

@@ -42,8 +42,14 @@ public enum Palette {
     ALTERNATOR_INK("#8a5a00"),
     /** Battery as a source. */
     BATTERY("#56b4e9"),
+    /** Fastest of several discharges. */
+    BATTERY_PALE("#4a9fd0"),
+    /** Slowest of several discharges. */
+    BATTERY_DEEP("#0b3350"),
     /** Battery taking charge. */
     CHARGING("#bfe3f7"),
+    /** Current of the loads, as an area. */
+    LOAD("#8d98a6"),
     /** Demand of the loads. */
     DEMAND("#1b2430"),
     /** Levels that make something happen, and what went wrong. */
@@ -55,13 +61,13 @@ public enum Palette {
 
     /** Groups that are stacked: neighbours differ in lightness as well as in hue. */
     private static final List<Color> GROUPS = List.of(
-            Color.decode("#0072b2"),
-            Color.decode("#f0b440"),
+            Color.decode("#33475b"),
+            Color.decode("#e8d96a"),
             Color.decode("#8a3f70"),
-            Color.decode("#9ad0ee"),
-            Color.decode("#00684c"),
-            Color.decode("#e8a3c6"),
-            Color.decode("#8b95a1"));
+            Color.decode("#63c2a6"),
+            Color.decode("#a3481a"),
+            Color.decode("#e6b3d0"),
+            Color.decode("#9aa3ae"));
 
     private final Color color;
 

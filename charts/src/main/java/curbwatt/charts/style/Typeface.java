@@ -111,7 +111,10 @@ public final class Typeface {
                 lines.append(name).append('.').append(style).append(".default=Inter\n");
             }
         }
-        return lines.append("filename.Inter=").append(font.getPath()).append('\n').toString();
+        return lines.append("filename.Inter=")
+                .append(font.getPath())
+                .append('\n')
+                .toString();
     }
 
     /** Laid down once, when first asked for. */

@@ -92,8 +92,8 @@ final class SampleStory {
 
     /** A vehicle without alternator, and nothing flashes. */
     static RunStory withoutAlternator() {
-        RunStory story = story(
-                vehicle(false, false), List.of(phase("trailer", EngineMode.OFF, 2 * HOUR_S, 0)), List.of());
+        RunStory story =
+                story(vehicle(false, false), List.of(phase("trailer", EngineMode.OFF, 2 * HOUR_S, 0)), List.of());
         return new RunStory(story.scenario(), story.result(), story.trace(), List.of(), story.verdict());
     }
 
@@ -141,9 +141,8 @@ final class SampleStory {
         double alternatorA = Math.min(wantedA, speedRpm > 1000 ? 120 : 46);
         double batteryA = loadA - alternatorA;
         double newCharge = Math.max(0.1, charge - batteryA * stepS / 3600 / 190);
-        double nodeV = runs && alternatorA >= wantedA
-                ? 14.1
-                : 11.35 + 1.35 * newCharge + (runs ? 0.35 : 0) - 0.011 * batteryA;
+        double nodeV =
+                runs && alternatorA >= wantedA ? 14.1 : 11.35 + 1.35 * newCharge + (runs ? 0.35 : 0) - 0.011 * batteryA;
         double swingV = open ? 0.01 : runs && alternatorA >= wantedA ? 0.03 : FLASH_V;
         double dropV = open ? 0 : 0.12;
         return new TraceRow(
@@ -232,8 +231,7 @@ final class SampleStory {
                     double nodeV = 12.32 - 0.0068 * step[2] - 0.002 * corner;
                     double sensedV = nodeV - 0.005 * step[2];
                     readingV += 0.25 * (sensedV - readingV) * corner;
-                    points.add(new WaveformPoint(
-                            8056 + 0.8 * cycle + step[corner], nodeV, sensedV, readingV, step[2]));
+                    points.add(new WaveformPoint(8056 + 0.8 * cycle + step[corner], nodeV, sensedV, readingV, step[2]));
                 }
             }
         }
