@@ -28,7 +28,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** What must hold for any vehicle, over vehicles and scenes drawn at random from a seed. */
 class PropertiesTest {
 
-    private static final int VEHICLES = 40;
+    private static final int VEHICLES = 24;
     private static final double TRIP_V = 11.8;
     private static final double DELAY_S = 30;
 
