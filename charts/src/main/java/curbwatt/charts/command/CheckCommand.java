@@ -53,7 +53,8 @@ final class CheckCommand implements Callable<Integer> {
             out.print(BudgetJson.of(budgets));
             return ExitCode.DONE.number();
         }
-        out.println(ready.source() + ": no error, " + PlainText.count(ready.warnings().size(), "warning") + ".");
+        out.println(ready.source() + ": no error, "
+                + PlainText.count(ready.warnings().size(), "warning") + ".");
         out.println(ready.title() + ", " + ready.vehicle().name());
         for (int i = 0; i < phases.size(); i++) {
             out.println();
@@ -76,17 +77,19 @@ final class CheckCommand implements Callable<Integer> {
                     PlainText.number(line.meanA(), 2),
                     PlainText.number(line.peakA(), 2)));
         }
-        lines.add(List.of(
-                "all", "", "", PlainText.number(budget.meanA(), 2), PlainText.number(budget.peakA(), 2)));
+        lines.add(List.of("all", "", "", PlainText.number(budget.meanA(), 2), PlainText.number(budget.peakA(), 2)));
         Columns.print(2, lines, out);
         if (budget.alternatorA().isPresent()) {
             double alternatorA = budget.alternatorA().getAsDouble();
             double spareA = alternatorA - budget.meanA();
-            out.println("  Alternator, hot, at " + PlainText.number(phase.speed().lowestRpm(), 0) + " rpm: "
+            out.println("  Alternator, hot, at "
+                    + PlainText.number(phase.speed().lowestRpm(), 0) + " rpm: "
                     + PlainText.amperes(alternatorA) + ", " + PlainText.amperes(Math.abs(spareA))
                     + (spareA >= 0 ? " more" : " less") + " than the mean load; it carries that "
                     + (budget.balanceRpm().isPresent()
-                            ? "from " + PlainText.number(Math.ceil(budget.balanceRpm().getAsDouble()), 0) + " rpm up."
+                            ? "from "
+                                    + PlainText.number(
+                                            Math.ceil(budget.balanceRpm().getAsDouble()), 0) + " rpm up."
                             : "at no engine speed."));
         }
     }

@@ -15,7 +15,7 @@ final class Columns {
      * @param lines texts, as many in each line
      */
     static void print(int numbers, List<List<String>> lines, PrintWriter out) {
-        int columns = lines.get(0).size();
+        int columns = lines.isEmpty() ? 0 : lines.get(0).size();
         int[] widths = new int[columns];
         for (List<String> line : lines) {
             for (int i = 0; i < columns; i++) {

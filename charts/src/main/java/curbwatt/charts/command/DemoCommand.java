@@ -55,7 +55,8 @@ final class DemoCommand implements Callable<Integer> {
         List<String> names = name == null ? DemoScenarios.names() : List.of(name);
         if (copy != null) {
             SortedMap<String, byte[]> files = new TreeMap<>();
-            names.forEach(each -> files.put(each + ".json", DemoScenarios.text(each).getBytes(StandardCharsets.UTF_8)));
+            names.forEach(
+                    each -> files.put(each + ".json", DemoScenarios.text(each).getBytes(StandardCharsets.UTF_8)));
             files.put(SCHEMA, schema());
             NewFiles.write(copy, files);
             files.keySet().forEach(file -> out.println(copy.resolve(file)));

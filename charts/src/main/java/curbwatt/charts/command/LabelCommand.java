@@ -141,8 +141,8 @@ final class LabelCommand implements Callable<Integer> {
 
     private static void inside(String option, double found, double least, double most, String unit) {
         if (!(found >= least && found <= most)) {
-            throw new InputException(option + " is " + found + " " + unit + "; allowed is " + least + " to " + most + " "
-                    + unit);
+            throw new InputException(
+                    option + " is " + found + " " + unit + "; allowed is " + least + " to " + most + " " + unit);
         }
     }
 }

@@ -3,12 +3,12 @@ package curbwatt.charts.command;
 import curbwatt.charts.wording.PlainText;
 import curbwatt.engine.battery.Battery;
 import curbwatt.engine.battery.BatteryParameters;
+import curbwatt.engine.battery.Chemistry;
 import curbwatt.engine.battery.label.DischargeCurve;
 import curbwatt.engine.battery.label.FittedLabel;
 import java.io.PrintWriter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** A fitted battery at the terminal. */
 final class LabelPrinter {
@@ -17,7 +17,7 @@ final class LabelPrinter {
 
     static void print(FittedLabel fitted, PrintWriter out) {
         BatteryParameters battery = fitted.parameters();
-        out.println("A " + battery.chemistry().name().toLowerCase(Locale.ROOT) + " battery with this label:");
+        out.println((battery.chemistry() == Chemistry.AGM ? "An AGM" : "A flooded") + " battery with this label:");
         out.println();
         Columns.print(
                 1,
@@ -65,7 +65,8 @@ final class LabelPrinter {
             FittedLabel fitted, List<Double> currentsA, double temperatureC, double endV, PrintWriter out) {
         Battery battery = Battery.asNew(fitted.parameters());
         out.println();
-        out.println("From full at " + PlainText.number(temperatureC, 0) + " °C to " + PlainText.number(endV, 2) + " V:");
+        out.println(
+                "From full at " + PlainText.number(temperatureC, 0) + " °C to " + PlainText.number(endV, 2) + " V:");
         out.println();
         List<List<String>> lines = new ArrayList<>(List.of(List.of("constant current", "lasts", "gives")));
         for (double currentA : currentsA) {

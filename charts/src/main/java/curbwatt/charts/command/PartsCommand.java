@@ -76,7 +76,9 @@ final class PartsCommand implements Callable<Integer> {
 
     private static void list(List<Part> parts, PrintWriter out) {
         Columns.print(
-                2, parts.stream().map(part -> List.of(part.name(), part.title())).toList(), out);
+                2,
+                parts.stream().map(part -> List.of(part.name(), part.title())).toList(),
+                out);
     }
 
     private static void print(Part part, PrintWriter out) {

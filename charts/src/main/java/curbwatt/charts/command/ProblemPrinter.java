@@ -18,8 +18,8 @@ final class ProblemPrinter {
                 .filter(problem -> problem.severity() == Problem.Severity.ERROR)
                 .count();
         long warnings = problems.size() - errors;
-        err.println(PlainText.count(errors, "error")
-                + (warnings > 0 ? ", " + PlainText.count(warnings, "warning") : "") + ". Nothing was written.");
+        err.println(PlainText.count(errors, "error") + (warnings > 0 ? ", " + PlainText.count(warnings, "warning") : "")
+                + ". Nothing was written.");
     }
 
     /** One problem. */

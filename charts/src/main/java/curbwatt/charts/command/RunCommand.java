@@ -57,8 +57,9 @@ final class RunCommand implements Callable<Integer> {
     @Option(
             names = "--trace-spacing",
             paramLabel = "S",
-            description = "Time between lines of the trace, in seconds, 0.1 to 3600; lows and highs between lines are kept."
-                    + " Default: what the scenario says, else 10.")
+            description =
+                    "Time between lines of the trace, in seconds, 0.1 to 3600; lows and highs between lines are kept."
+                            + " Default: what the scenario says, else 10.")
     private Double traceSpacingS;
 
     @Option(names = "--quiet", description = "Print no progress, and of the verdict the first line alone.")

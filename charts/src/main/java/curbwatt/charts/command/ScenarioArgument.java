@@ -13,12 +13,15 @@ final class ScenarioArgument {
 
     @Parameters(
             paramLabel = "SCENARIO",
-            description = "A scenario file, or demo:NAME for one that ships with the program (curbwatt demo lists them).")
+            description =
+                    "A scenario file, or demo:NAME for one that ships with the program (curbwatt demo lists them).")
     private String scenario;
 
     /** Opens it; every problem of the file comes out as one exception. */
     ReadyScenario open() {
-        return scenario.startsWith(DEMO) ? new Scenarios().demo(scenario.substring(DEMO.length())) : new Scenarios().open(path());
+        return scenario.startsWith(DEMO)
+                ? new Scenarios().demo(scenario.substring(DEMO.length()))
+                : new Scenarios().open(path());
     }
 
     /** Its name without folder and ending, for the report's folder. */

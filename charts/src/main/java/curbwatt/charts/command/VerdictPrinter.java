@@ -9,7 +9,6 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 
 /** The verdict in a few lines at the terminal; marks are words, so that they work without colour. */
 final class VerdictPrinter {
@@ -23,30 +22,32 @@ final class VerdictPrinter {
             return;
         }
         List<FindingText> findings = story.verdict().findings().stream()
-                .map(finding -> new FindingText(
-                        finding, story.scenario().vehicle(), story.result()))
+                .map(finding -> new FindingText(finding, story.scenario().vehicle(), story.result()))
                 .toList();
         List<KeyFigure> figures = KeyFigure.of(story);
         out.println();
         List<List<String>> lines = new ArrayList<>();
-        findings.forEach(finding -> lines.add(
-                List.of(finding.finding().met() ? "met" : "NOT MET", finding.found(), "asked: " + finding.asked())));
-        figures.forEach(figure -> lines.add(List.of("", figure.value(), join(figure))));
+        findings.forEach(finding ->
+                lines.add(List.of(finding.finding().met() ? "met" : "NOT MET", finding.found(), finding.asked())));
         Columns.print(3, lines, out);
-        if (!story.verdict().doubts().isEmpty()) {
+        out.println();
+        Columns.print(
+                2,
+                figures.stream()
+                        .map(figure -> List.of(figure.name(), join(figure)))
+                        .toList(),
+                out);
+        List<String> doubts = DoubtText.of(story);
+        if (!doubts.isEmpty()) {
             out.println();
-            out.println("Do not trust:");
-            story.verdict().doubts().forEach(doubt -> out.println("  - " + DoubtText.sentence(doubt)));
+            out.println("Least to be trusted:");
+            doubts.forEach(doubt -> out.println("  - " + doubt));
         }
         out.println();
         out.println("Report: " + folder.resolve("report.html"));
     }
 
     private static String join(KeyFigure figure) {
-        return lowerCase(figure.name()) + (figure.remark().isEmpty() ? "" : ", " + figure.remark());
-    }
-
-    private static String lowerCase(String name) {
-        return name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
+        return figure.value() + (figure.remark().isEmpty() ? "" : ", " + figure.remark());
     }
 }

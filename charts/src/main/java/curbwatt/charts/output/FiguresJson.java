@@ -33,7 +33,9 @@ final class FiguresJson {
                                                 .map(FiguresJson::check)
                                                 .toList()))
                 .with("phases", result.phases().stream().map(FiguresJson::phase).toList())
-                .with("circuits", result.circuits().stream().map(FiguresJson::circuit).toList())
+                .with(
+                        "circuits",
+                        result.circuits().stream().map(FiguresJson::circuit).toList())
                 .with("loads", result.loads().stream().map(FiguresJson::load).toList())
                 .with("battery", battery(story.scenario().vehicle().battery()));
     }

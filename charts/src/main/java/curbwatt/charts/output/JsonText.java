@@ -30,7 +30,8 @@ public final class JsonText {
         } else if (value == null || value instanceof Boolean || value instanceof Integer || value instanceof Long) {
             text.append(value);
         } else {
-            throw new IllegalArgumentException("no JSON for a " + value.getClass().getSimpleName());
+            throw new IllegalArgumentException(
+                    "no JSON for a " + value.getClass().getSimpleName());
         }
     }
 

@@ -62,7 +62,11 @@ public final class LabelJson {
                 .with("endV", endV)
                 .with("timeH", timeH)
                 .with("deliveredAh", currentA * timeH)
-                .with("points", curve.points(POINTS, endV).stream().map(LabelJson::point).toList());
+                .with(
+                        "points",
+                        curve.points(POINTS, endV).stream()
+                                .map(LabelJson::point)
+                                .toList());
     }
 
     private static JsonObject point(DischargeCurve.Point point) {

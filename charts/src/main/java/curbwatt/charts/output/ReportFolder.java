@@ -24,7 +24,9 @@ public record ReportFolder(Path path, String mark, Pattern ours) {
     /** Files of a run. */
     public static ReportFolder ofRun(Path path) {
         return new ReportFolder(
-                path, "result.json", Pattern.compile("report\\.html|result\\.json|trace\\.csv|charts(/[a-z-]+\\.(svg|png))?"));
+                path,
+                "result.json",
+                Pattern.compile("report\\.html|result\\.json|trace\\.csv|charts(/[a-z-]+\\.(svg|png))?"));
     }
 
     /** Files of a battery label. */
@@ -44,7 +46,8 @@ public record ReportFolder(Path path, String mark, Pattern ours) {
                 above = above.getParent();
             }
             if (above == null || !Files.isDirectory(above) || !Files.isWritable(above)) {
-                throw new FolderRefusedException(path + " can't be made: " + above + " is not a folder that can be written");
+                throw new FolderRefusedException(
+                        path + " can't be made: " + above + " is not a folder that can be written");
             }
             return;
         }
@@ -54,9 +57,8 @@ public record ReportFolder(Path path, String mark, Pattern ours) {
         List<String> there = names();
         for (String name : there) {
             if (!ours.matcher(name).matches()) {
-                throw new FolderRefusedException(
-                        path + " holds '" + name + "', which is not part of a report; it stays untouched. Name another folder"
-                                + " with --out");
+                throw new FolderRefusedException(path + " holds '" + name
+                        + "', which is not part of a report; it stays untouched. Name another folder" + " with --out");
             }
         }
         if (!there.isEmpty() && !there.contains(mark)) {

@@ -12,6 +12,7 @@ import curbwatt.engine.result.RunResult;
 import curbwatt.scenarios.assemble.ReadyScenario;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 
 /** From a run and its pictures to the words of the page. */
 final class ReportBuilder {
@@ -23,8 +24,8 @@ final class ReportBuilder {
         ReadyScenario scenario = story.scenario();
         RunResult result = story.result();
         List<ReportModel.Shown> shown = pictures.stream()
-                .map(picture -> new ReportModel.Shown(
-                        picture.name(), picture.caption().title(), picture.svgInline()))
+                .map(picture ->
+                        new ReportModel.Shown(picture.name(), picture.caption().title(), picture.svgInline()))
                 .toList();
         return new ReportModel(
                 scenario.title(),
@@ -43,7 +44,8 @@ final class ReportBuilder {
                 new ReportTables(result).all(),
                 LedgerText.charge(result.charge()),
                 LedgerText.energy(result.energy()),
-                story.verdict().doubts().stream().map(DoubtText::sentence).toList(),
+                Stream.concat(DoubtText.of(story).stream(), Stream.of(DoubtText.ALWAYS))
+                        .toList(),
                 scenario.assumptions(),
                 Cautions.of(scenario.vehicle(), scenario.scene()));
     }

@@ -43,11 +43,6 @@ public record ReportModel(
         List<String> assumptions,
         List<String> cautions) {
 
-    /** Whether there is a number not to trust. */
-    public boolean hasDoubts() {
-        return !doubts.isEmpty();
-    }
-
     /**
      * A requirement.
      *

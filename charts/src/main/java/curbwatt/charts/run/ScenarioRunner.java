@@ -36,9 +36,8 @@ public record ScenarioRunner(ReadyScenario scenario) {
         RunResult result = Simulation.of(scenario.vehicle(), scene)
                 .run(recorder.and(new RunProgress(scene.durationS(), progress)));
         Trace trace = recorder.trace();
-        List<WaveformPoint> waveform = CloseUp.of(scenario, result, trace)
-                .map(this::closeUp)
-                .orElse(List.of());
+        List<WaveformPoint> waveform =
+                CloseUp.of(scenario, result, trace).map(this::closeUp).orElse(List.of());
         return new RunStory(
                 scenario,
                 result,
@@ -50,8 +49,8 @@ public record ScenarioRunner(ReadyScenario scenario) {
     /** A second run as far as the window's end: every step of a few seconds is kept, and of those alone. */
     private List<WaveformPoint> closeUp(CloseUp window) {
         WaveformRecorder recorder = new WaveformRecorder(window.fromS(), window.toS());
-        upTo(window.toS()).ifPresent(scene -> Simulation.of(scenario.vehicle(), scene)
-                .run(recorder));
+        upTo(window.toS())
+                .ifPresent(scene -> Simulation.of(scenario.vehicle(), scene).run(recorder));
         return recorder.points();
     }
 

@@ -24,8 +24,9 @@ public final class Cautions {
             lines.add("Exhaust kills: never idle in a closed space, and mind people who work behind the truck.");
         }
         if (!vehicle.cutoffs().isEmpty()) {
-            lines.add("Radios are the crew's lifeline: check what a cutoff silences, and keep one radio that does not depend on"
-                    + " it.");
+            lines.add(
+                    "Radios are the crew's lifeline: check what a cutoff silences, and keep one radio that does not depend on"
+                            + " it.");
         }
         return List.copyOf(lines);
     }

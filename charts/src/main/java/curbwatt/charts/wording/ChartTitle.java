@@ -32,7 +32,9 @@ public record ChartTitle(RunStory story) {
 
     /** Voltage and charge over the scene: what decided, else how much is left. */
     public Heading voltage() {
-        return new Heading(decision(), "Battery voltage and state of charge, " + story.scenario().title());
+        return new Heading(
+                decision(),
+                "Battery voltage and state of charge, " + story.scenario().title());
     }
 
     private String decision() {
@@ -45,16 +47,15 @@ public record ChartTitle(RunStory story) {
                 .filter(event -> DECISIVE.contains(event.kind()))
                 .findFirst();
         if (decisive.isEmpty()) {
-            return PlainText.percent(result.endChargeFraction()) + " charge left "
-                    + PlainText.after(result.durationS()) + ", voltage never below " + PlainText.volts(result.lowestV());
+            return PlainText.percent(result.endChargeFraction()) + " charge left " + PlainText.after(result.durationS())
+                    + ", voltage never below " + PlainText.volts(result.lowestV());
         }
         Event event = decisive.get();
-        String verb =
-                switch (event.kind()) {
-                    case LOAD_DROPPED_OUT -> " drops out ";
-                    case VOLTAGE_COLLAPSED -> " collapses ";
-                    default -> " opens ";
-                };
+        String verb = switch (event.kind()) {
+            case LOAD_DROPPED_OUT -> " drops out ";
+            case VOLTAGE_COLLAPSED -> " collapses ";
+            default -> " opens ";
+        };
         return Places.named(event.subject()) + verb + PlainText.after(event.timeS()) + " with "
                 + PlainText.percent(event.stateOfChargeFraction()) + " charge left";
     }
@@ -68,7 +69,8 @@ public record ChartTitle(RunStory story) {
         Optional<PhaseSummary> off = story.result().phases().stream()
                 .filter(phase -> !phase.engineRan())
                 .max(Comparator.comparingDouble(PhaseSummary::meanBatteryA));
-        String title = notCarried.map(phase -> "In " + PlainText.quoted(phase.phase()) + " the battery adds "
+        String title = notCarried
+                .map(phase -> "In " + PlainText.quoted(phase.phase()) + " the battery adds "
                         + PlainText.amperes(phase.meanBatteryA()) + " to what the alternator gives")
                 .or(() -> off.map(phase -> "In " + PlainText.quoted(phase.phase()) + " the battery carries "
                         + PlainText.amperes(phase.meanBatteryA()) + " alone"))
@@ -93,9 +95,8 @@ public record ChartTitle(RunStory story) {
 
     /** A few flash cycles: how far the voltage swings. */
     public Heading flash() {
-        DoubleSummaryStatistics node = story.waveform().stream()
-                .mapToDouble(WaveformPoint::nodeV)
-                .summaryStatistics();
+        DoubleSummaryStatistics node =
+                story.waveform().stream().mapToDouble(WaveformPoint::nodeV).summaryStatistics();
         double fromS = story.waveform().get(0).timeS();
         return new Heading(
                 "Flashing swings the voltage between " + PlainText.volts(node.getMin()) + " and "

@@ -28,8 +28,9 @@ public final class EventText {
             case LOAD_RETURNED -> subject + " is back" + at + ".";
             case RESTART_MARGIN_LOST -> "From here on the engine would not start.";
             case RESTART_MARGIN_REGAINED -> "From here on the engine would start again.";
-            case VOLTAGE_COLLAPSED -> "The voltage at " + Places.named(event.subject()) + " collapses" + at
-                    + ": the loads ask for more power than can reach them.";
+            case VOLTAGE_COLLAPSED ->
+                "The voltage at " + Places.named(event.subject()) + " collapses" + at
+                        + ": the loads ask for more power than can reach them.";
             case SCENE_ENDED -> "The scene ends.";
         };
     }

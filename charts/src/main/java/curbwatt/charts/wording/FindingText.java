@@ -66,7 +66,8 @@ public record FindingText(Finding finding, Vehicle vehicle, RunResult result) {
         }
         String verb = finding.met() ? " stays above " : " falls to ";
         if (requirement instanceof Requirement.KeepVoltage keep) {
-            return "The voltage at " + PlainText.quoted(keep.circuit()) + verb + figure() + "; " + limit() + " were asked.";
+            return "The voltage at " + PlainText.quoted(keep.circuit()) + verb + figure() + "; " + limit()
+                    + " were asked.";
         }
         return "The battery's charge" + verb + figure() + "; " + limit() + " were asked.";
     }

@@ -22,7 +22,9 @@ public record Headline(RunStory story) {
                 .sorted(Comparator.comparingInt(Headline::rank))
                 .toList();
         if (failed.isEmpty()) {
-            return story.verdict().findings().isEmpty() ? "Nothing was asked of this scene" + unaskedRestart() : praise();
+            return story.verdict().findings().isEmpty()
+                    ? "Nothing was asked of this scene" + unaskedRestart()
+                    : praise();
         }
         return blame(failed.get(0));
     }
@@ -90,7 +92,8 @@ public record Headline(RunStory story) {
             return "Holds all " + PlainText.time(longestS);
         }
         return holds.size() == 1
-                ? "Holds " + PlainText.names(holds.get(0).circuits()) + " for the " + PlainText.time(longestS) + " asked"
+                ? "Holds " + PlainText.names(holds.get(0).circuits()) + " for the " + PlainText.time(longestS)
+                        + " asked"
                 : "Holds its circuits as long as was asked, up to " + PlainText.time(longestS) + ",";
     }
 

@@ -29,7 +29,8 @@ public record KeyFigure(String name, String value, String remark) {
                 new KeyFigure(
                         "Mean load",
                         PlainText.amperes(meanA),
-                        PlainText.ampereHours(result.charge().loadsAh()) + " over " + PlainText.time(result.durationS())));
+                        PlainText.ampereHours(result.charge().loadsAh()) + " over "
+                                + PlainText.time(result.durationS())));
     }
 
     private static KeyFigure restart(RunResult result) {
@@ -38,7 +39,8 @@ public record KeyFigure(String name, String value, String remark) {
                 .map(check -> "least margin " + PlainText.volts(check.marginV()))
                 .orElse("");
         if (result.restartTimeS().isPresent()) {
-            return new KeyFigure("Would start until", PlainText.time(result.restartTimeS().getAsDouble()), room);
+            return new KeyFigure(
+                    "Would start until", PlainText.time(result.restartTimeS().getAsDouble()), room);
         }
         boolean starts = worst.map(check -> check.marginV() >= 0).orElse(true);
         return new KeyFigure("Would start", starts ? "throughout" : "not always", room);

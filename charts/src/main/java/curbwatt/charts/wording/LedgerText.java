@@ -46,6 +46,8 @@ public final class LedgerText {
 
     private static String remainder(double value, String unit) {
         double size = Math.abs(value);
-        return size < 1e-6 ? "less than a millionth of 1 " + unit : PlainText.number(size, size < 0.01 ? 6 : 3) + " " + unit;
+        return size < 1e-6
+                ? "less than a millionth of 1 " + unit
+                : PlainText.number(size, size < 0.01 ? 6 : 3) + " " + unit;
     }
 }

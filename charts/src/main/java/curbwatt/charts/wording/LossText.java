@@ -31,8 +31,8 @@ record LossText(Finding finding, Vehicle vehicle, RunResult result) {
         String left = event.map(e -> " with " + PlainText.percent(e.stateOfChargeFraction()) + " charge left")
                 .orElse("");
         if (isCutoff()) {
-            boolean byClock =
-                    event.filter(e -> e.kind() == EventKind.RUN_TIME_LIMIT_REACHED).isPresent();
+            boolean byClock = event.filter(e -> e.kind() == EventKind.RUN_TIME_LIMIT_REACHED)
+                    .isPresent();
             return cause + (byClock ? " reaches its run-time limit and opens " : " opens ") + when + left;
         }
         if (isLoad()) {

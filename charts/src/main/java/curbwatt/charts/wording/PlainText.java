@@ -44,8 +44,7 @@ public final class PlainText {
         if (s < HOUR_S) {
             return s < MINUTE_S ? s + " s" : String.format(Locale.ROOT, "%d min %02d s", s / MINUTE_S, s % MINUTE_S);
         }
-        return String.format(
-                Locale.ROOT, "%d h %02d min %02d s", s / HOUR_S, s % HOUR_S / MINUTE_S, s % MINUTE_S);
+        return String.format(Locale.ROOT, "%d h %02d min %02d s", s / HOUR_S, s % HOUR_S / MINUTE_S, s % MINUTE_S);
     }
 
     /** When something happened: "at the start" or "after 48 min". */
@@ -94,7 +93,9 @@ public final class PlainText {
     public static String names(Collection<String> names) {
         List<String> quoted = names.stream().sorted().map(PlainText::quoted).toList();
         int last = quoted.size() - 1;
-        return last < 1 ? String.join("", quoted) : String.join(", ", quoted.subList(0, last)) + " and " + quoted.get(last);
+        return last < 1
+                ? String.join("", quoted)
+                : String.join(", ", quoted.subList(0, last)) + " and " + quoted.get(last);
     }
 
     /** "1 event", "2 events". */

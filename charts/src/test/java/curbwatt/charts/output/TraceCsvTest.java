@@ -24,7 +24,9 @@ class TraceCsvTest {
 
     @Test
     void endsLinesAsTheStandardSays() {
-        assertThat(TraceCsv.of(SampleRun.HOLDS.story().trace())).endsWith("\r\n").doesNotContain("\n\n");
+        assertThat(TraceCsv.of(SampleRun.HOLDS.story().trace()))
+                .endsWith("\r\n")
+                .doesNotContain("\n\n");
     }
 
     @Test

@@ -33,11 +33,21 @@ class ReportFilesTest {
     @EnumSource
     void thePageIsWholeAndFetchesNothing(SampleRun run) {
         String page = page(run);
-        assertThat(page).startsWith("<!DOCTYPE html>").endsWith("</html>\n").doesNotContain("{{").doesNotContain("Infinity");
+        assertThat(page)
+                .startsWith("<!DOCTYPE html>")
+                .endsWith("</html>\n")
+                .doesNotContain("{{")
+                .doesNotContain("Infinity");
         assertThat(page).doesNotContain("<script").doesNotContain("<link").doesNotContain("@import");
-        assertThat(Pattern.compile("(?:src|href)=\"(?!#)([^\"]*)").matcher(page).results().map(m -> m.group(1)))
+        assertThat(Pattern.compile("(?:src|href)=\"(?!#)([^\"]*)")
+                        .matcher(page)
+                        .results()
+                        .map(m -> m.group(1)))
                 .containsOnly("result.json", "trace.csv", "charts/");
-        assertThat(Pattern.compile("url\\((?!data:|#|&quot;#|\"#)").matcher(page).find()).isFalse();
+        assertThat(Pattern.compile("url\\((?!data:|#|&quot;#|\"#)")
+                        .matcher(page)
+                        .find())
+                .isFalse();
     }
 
     @Test
@@ -52,7 +62,9 @@ class ReportFilesTest {
 
     @Test
     void namesFromTheFileAreEscaped() {
-        assertThat(page(SampleRun.HOLDS)).contains("Causeway Authority &amp; its crew").doesNotContain("Authority & its");
+        assertThat(page(SampleRun.HOLDS))
+                .contains("Causeway Authority &amp; its crew")
+                .doesNotContain("Authority & its");
     }
 
     private static String page(SampleRun run) {

@@ -55,7 +55,8 @@ public final class SampleScenario {
 
     /** Nothing disconnects, and nobody can start. */
     public static ReadyScenario strands() {
-        return scenario("Stranded", 9, 0, 190, List.of(new Requirement.WillStart(0.3), new Requirement.KeepCharge(0.5)));
+        return scenario(
+                "Stranded", 9, 0, 190, List.of(new Requirement.WillStart(0.3), new Requirement.KeepCharge(0.5)));
     }
 
     /** A radio that wants more volts than it gets. */
@@ -93,13 +94,7 @@ public final class SampleScenario {
                 new InitialState(0.95, 20),
                 List.of(
                         new Phase("Approach", EngineMode.DRIVING, 120, 20, EngineSpeed.constant(1800), Set.of()),
-                        new Phase(
-                                "Lane watch",
-                                EngineMode.OFF,
-                                60 * offMin,
-                                20,
-                                EngineSpeed.constant(0),
-                                stages)));
+                        new Phase("Lane watch", EngineMode.OFF, 60 * offMin, 20, EngineSpeed.constant(0), stages)));
     }
 
     private static Vehicle vehicle(double tripV, double radioDropOutV) {
@@ -128,8 +123,8 @@ public final class SampleScenario {
                 new RecloseRule.EngineRunning(),
                 OptionalDouble.empty(),
                 Set.of(SCENE));
-        Battery battery = Battery.asNew(LabelFit.of(BatteryLabel.of(Chemistry.AGM, 92, 160, 850))
-                .parameters());
+        Battery battery = Battery.asNew(
+                LabelFit.of(BatteryLabel.of(Chemistry.AGM, 92, 160, 850)).parameters());
         return new Vehicle(
                 "Incident truck 4",
                 new BatteryInstallation("Starter battery", battery, 18000),

@@ -26,8 +26,10 @@ class ScenarioRunnerTest {
     @Test
     void withoutATripItShowsTheLowestVoltageWithTheEngineOff() {
         RunStory story = SampleRun.HOLDS.story();
-        double lowestV =
-                story.waveform().stream().mapToDouble(WaveformPoint::nodeV).min().orElseThrow();
+        double lowestV = story.waveform().stream()
+                .mapToDouble(WaveformPoint::nodeV)
+                .min()
+                .orElseThrow();
         assertThat(lowestV).isEqualTo(story.result().lowestV());
     }
 
@@ -36,10 +38,13 @@ class ScenarioRunnerTest {
         RunStory story = SampleRun.CUT_OFF_EARLY.story();
         double fromS = story.waveform().get(0).timeS();
         double toS = story.waveform().get(story.waveform().size() - 1).timeS();
-        double lowestV =
-                story.waveform().stream().mapToDouble(WaveformPoint::nodeV).min().orElseThrow();
+        double lowestV = story.waveform().stream()
+                .mapToDouble(WaveformPoint::nodeV)
+                .min()
+                .orElseThrow();
         double lowestInTraceV = story.trace().rows().stream()
-                .filter(row -> row.timeS() >= fromS && row.timeS() <= toS + story.trace().spacingS())
+                .filter(row -> row.timeS() >= fromS
+                        && row.timeS() <= toS + story.trace().spacingS())
                 .mapToDouble(row -> row.nodeMinV())
                 .min()
                 .orElseThrow();

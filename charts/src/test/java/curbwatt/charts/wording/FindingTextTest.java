@@ -30,14 +30,17 @@ class FindingTextTest {
     void aCircuitThatWasCutOff() {
         FindingText text = of(SampleRun.CUT_OFF_EARLY, 0);
         assertThat(text.found()).matches("for \\d\\d min");
-        assertThat(text.reason()).matches("'Scene power' opens after .* with .* charge left\\. 'Radios, desk' and 'Scene lights' were to stay on for 1 h\\.");
+        assertThat(text.reason())
+                .matches(
+                        "'Scene power' opens after .* with .* charge left\\. 'Radios, desk' and 'Scene lights' were to stay on for 1 h\\.");
     }
 
     @Test
     void chargeThatIsKeptAndChargeThatIsNot() {
         assertThat(of(SampleRun.CUT_OFF_EARLY, 1).reason())
                 .matches("The battery's charge stays above 8\\d %; 50 % were asked\\.");
-        assertThat(of(SampleRun.STRANDS, 1).reason()).matches("The battery's charge falls to 2\\d %; 50 % were asked\\.");
+        assertThat(of(SampleRun.STRANDS, 1).reason())
+                .matches("The battery's charge falls to 2\\d %; 50 % were asked\\.");
     }
 
     @Test

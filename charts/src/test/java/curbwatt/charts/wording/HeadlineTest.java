@@ -19,14 +19,16 @@ class HeadlineTest {
     @Test
     void whatHoldsIsSaidWithItsCrankingMargin() {
         assertThat(of(SampleRun.HOLDS))
-                .matches("Holds 'Radios, desk' and 'Scene lights' for the 30 min asked and starts again with \\d\\.\\d\\d V to"
-                        + " spare\\.");
+                .matches(
+                        "Holds 'Radios, desk' and 'Scene lights' for the 30 min asked and starts again with \\d\\.\\d\\d V to"
+                                + " spare\\.");
     }
 
     @Test
     void aCutoffThatOpensTooEarlyIsNamedWithTimeAndCharge() {
         assertThat(of(SampleRun.CUT_OFF_EARLY))
-                .matches("Cut off too early: 'Scene power' opens after \\d\\d min with 8\\d % charge left; asked were 1 h\\.");
+                .matches(
+                        "Cut off too early: 'Scene power' opens after \\d\\d min with 8\\d % charge left; asked were 1 h\\.");
     }
 
     @Test
@@ -38,7 +40,8 @@ class HeadlineTest {
     @Test
     void aSilentRadioIsALossWithoutACutoff() {
         assertThat(of(SampleRun.DROPS_OUT))
-                .matches("Lost too early: 'Radio' drops out after \\d+ min: its voltage falls below 12\\.35 V; asked were 1 h\\.");
+                .matches(
+                        "Lost too early: 'Radio' drops out after \\d+ min: its voltage falls below 12\\.35 V; asked were 1 h\\.");
     }
 
     @Test
@@ -73,8 +76,7 @@ class HeadlineTest {
     void lowVoltageAndLowChargeAreNamed() {
         assertThat(with(
                         SampleRun.DROPS_OUT,
-                        new Finding(
-                                new Requirement.KeepVoltage("Radios, desk", 11), false, 10.6, 11, "V", "", none())))
+                        new Finding(new Requirement.KeepVoltage("Radios, desk", 11), false, 10.6, 11, "V", "", none())))
                 .isEqualTo("Too little voltage: 'Radios, desk' is down to 10.60 V; asked were 11.00 V.");
         assertThat(with(
                         SampleRun.STRANDS,
