@@ -52,6 +52,8 @@ public final class BalanceFigure {
     private final SceneFrame frame;
     private final List<Layer> sources;
     private final List<Layer> uses;
+    private final double mostA;
+    private final double visibleA;
 
     /** One colour of the stack. */
     private record Layer(String name, Color color, ToDoubleFunction<TraceRow> currentA) {}
@@ -72,6 +74,8 @@ public final class BalanceFigure {
                 new Layer("alternator", Palette.ALTERNATOR.color(), TraceRow::alternatorMeanA),
                 new Layer("battery", Palette.BATTERY.color(), row -> Math.max(0, row.batteryMeanA()))));
         this.uses = shown(uses(new StackGroups(story.trace())));
+        this.mostA = Math.max(1, Math.max(highest(sources), highest(uses)));
+        this.visibleA = mostA / PLOT_HEIGHT;
     }
 
     /**
@@ -101,9 +105,8 @@ public final class BalanceFigure {
 
     private XYPlot plot() {
         NumberAxis axis = HouseStyle.upright("Current, A", Palette.INK.color());
-        double most = Math.max(1, Math.max(highest(sources), highest(uses)));
         // Both sides count upwards from the middle: the sign is a matter of drawing.
-        HouseStyle.ticks(axis, -1.06 * most, 1.06 * most, 8, "0;\u200a0");
+        HouseStyle.ticks(axis, -1.06 * mostA, 1.06 * mostA, 8, "0;\u200a0");
         XYPlot plot = HouseStyle.plot(scale.axis(), axis);
         strip.shade(plot);
         int layer = addStack(plot, 0, sources, 1);
@@ -124,13 +127,18 @@ public final class BalanceFigure {
         return place;
     }
 
-    /** A step begins where its stretch begins and lasts to the next; equal neighbours are one step. */
+    /**
+     * A step begins where its stretch begins and lasts to the next; equal neighbours are one step. Sums are rounded to what can
+     * be seen, so that a layer of no height leaves no sliver.
+     */
     private DefaultXYDataset steps(List<Layer> layers, int sign) {
         List<double[]> points = new ArrayList<>();
         double lastA = Double.NaN;
         for (int i = 0; i < buckets.stretches().size(); i++) {
-            double sumA = sign * sumA(layers, buckets.stretches().get(i));
-            if (Math.abs(sumA - lastA) > 0.02 || points.isEmpty()) {
+            double sumA = sign
+                    * visibleA
+                    * Math.round(sumA(layers, buckets.stretches().get(i)) / visibleA);
+            if (points.isEmpty() || sumA != lastA) {
                 points.add(new double[] {scale.at(buckets.startOf(i)), sumA});
                 lastA = sumA;
             }

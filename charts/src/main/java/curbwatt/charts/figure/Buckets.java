@@ -3,6 +3,7 @@ package curbwatt.charts.figure;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 
 /**
  * Rows in order of time, gathered into at most so many stretches of equal length: a picture has only so many columns, and a
@@ -28,10 +29,14 @@ final class Buckets<T> {
             double first = time.applyAsDouble(rows.get(0));
             double length = (time.applyAsDouble(rows.get(rows.size() - 1)) - first) / most;
             int last = -1;
+            double before = first;
             for (T row : rows) {
                 double at = time.applyAsDouble(row);
                 int place = length > 0 ? (int) Math.min(most - 1.0, (at - first) / length) : 0;
-                place += (int) jumps.stream().filter(jump -> jump < at).count();
+                // A row stands for the time since the row before; the one that spans a jump goes where most of it lies.
+                double middle = 0.5 * (before + at);
+                place += (int) jumps.stream().filter(jump -> jump < middle).count();
+                before = at;
                 if (place != last) {
                     all.add(new ArrayList<>());
                     last = place;
@@ -51,19 +56,15 @@ final class Buckets<T> {
     double[][] line(ToDoubleFunction<T> value) {
         List<T> kept = new ArrayList<>();
         for (List<T> stretch : stretches) {
-            T low = stretch.get(0);
-            T high = stretch.get(0);
-            for (T row : stretch) {
-                low = value.applyAsDouble(row) < value.applyAsDouble(low) ? row : low;
-                high = value.applyAsDouble(row) > value.applyAsDouble(high) ? row : high;
+            int low = 0;
+            int high = 0;
+            for (int i = 1; i < stretch.size(); i++) {
+                double here = value.applyAsDouble(stretch.get(i));
+                low = here < value.applyAsDouble(stretch.get(low)) ? i : low;
+                high = here > value.applyAsDouble(stretch.get(high)) ? i : high;
             }
-            boolean lowFirst = time.applyAsDouble(low) <= time.applyAsDouble(high);
-            for (T row : List.of(
-                    stretch.get(0), lowFirst ? low : high, lowFirst ? high : low, stretch.get(stretch.size() - 1))) {
-                if (kept.isEmpty() || kept.get(kept.size() - 1) != row) {
-                    kept.add(row);
-                }
-            }
+            // By place, not by time: an upright edge has two rows at one instant.
+            IntStream.of(0, low, high, stretch.size() - 1).sorted().distinct().forEach(i -> kept.add(stretch.get(i)));
         }
         return new double[][] {
             kept.stream().mapToDouble(time).toArray(),

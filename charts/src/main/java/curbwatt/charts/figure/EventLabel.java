@@ -62,7 +62,7 @@ record EventLabel(List<Event> events) {
     /** Whether the voltage of the event is one of the voltages shown. */
     boolean hasShownVoltage() {
         return switch (kind()) {
-            case WARNING_BEGAN, CUTOFF_TRIPPED, RUN_TIME_LIMIT_REACHED, CUTOFF_RECLOSED, RESTART_MARGIN_LOST -> true;
+            case WARNING_BEGAN, CUTOFF_TRIPPED, RUN_TIME_LIMIT_REACHED, CUTOFF_RECLOSED -> true;
             default -> false;
         };
     }

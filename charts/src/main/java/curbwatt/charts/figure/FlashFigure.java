@@ -3,10 +3,8 @@ package curbwatt.charts.figure;
 import curbwatt.charts.run.RunStory;
 import curbwatt.charts.style.HouseStyle;
 import curbwatt.charts.style.Palette;
-import curbwatt.engine.control.LowVoltageCutoff;
-import curbwatt.engine.control.SensePoint;
+import curbwatt.charts.style.Typeface;
 import curbwatt.engine.result.WaveformPoint;
-import curbwatt.engine.vehicle.Vehicle;
 import java.awt.Color;
 import java.awt.Stroke;
 import java.awt.geom.Rectangle2D;
@@ -30,27 +28,25 @@ public final class FlashFigure {
     private static final int VOLTAGE_HEIGHT = 270;
     private static final int LOAD_HEIGHT = 110;
     private static final int GAP = 14;
-    private static final int COLUMNS = 400;
+    private static final int COLUMNS = 1500;
 
     /** A trip level farther away than this many times the range of the voltages would flatten them. */
     private static final double NEAR_FACTOR = 4;
 
-    private final Vehicle vehicle;
+    /** A smaller range would show the solver's last digits (V). */
+    private static final double LEAST_RANGE_V = 0.2;
+
+    /** A smaller sag is none (V). */
+    private static final double STEADY_V = 0.001;
+
     private final TimeScale scale;
-    private final List<WaveformPoint> points;
+    private final FlashWindow window;
     private final Buckets<WaveformPoint> buckets;
-    private final double startS;
-    private final double lowV;
-    private final double highV;
 
     private FlashFigure(RunStory story) {
-        this.vehicle = story.scenario().vehicle();
         this.scale = TimeScale.of(story.result().durationS());
-        this.points = story.waveform();
-        this.buckets = new Buckets<>(points, WaveformPoint::timeS, COLUMNS);
-        this.startS = points.get(0).timeS();
-        this.lowV = points.stream().mapToDouble(WaveformPoint::nodeV).min().orElseThrow();
-        this.highV = points.stream().mapToDouble(WaveformPoint::nodeV).max().orElseThrow();
+        this.window = new FlashWindow(story);
+        this.buckets = new Buckets<>(window.points(), WaveformPoint::timeS, COLUMNS);
     }
 
     /**
@@ -65,7 +61,7 @@ public final class FlashFigure {
 
     private Sheet sheet(Caption caption) {
         Head head = new Head(caption, keys(), WIDTH);
-        int top = head.height() + 6;
+        int top = head.height() + (window.tripS().isPresent() ? 22 : 6);
         int height = top + VOLTAGE_HEIGHT + GAP + LOAD_HEIGHT + HouseStyle.BELOW + 8;
         CombinedDomainXYPlot both = new CombinedDomainXYPlot(timeAxis());
         both.setGap(GAP);
@@ -75,6 +71,7 @@ public final class FlashFigure {
         ChartDrawing drawing =
                 new ChartDrawing(HouseStyle.chart(both), new Rectangle2D.Double(0, 0, WIDTH, height), (pen, panels) -> {
                     head.write(pen);
+                    writeTrip(pen, panels);
                     writeVoltage(pen, panels.get(0));
                     writeLoad(pen, panels.get(1));
                 });
@@ -82,47 +79,42 @@ public final class FlashFigure {
     }
 
     private NumberAxis timeAxis() {
-        NumberAxis axis = HouseStyle.across("Time after " + scale.clock(startS) + ", ms");
-        HouseStyle.ticks(axis, 0, milliseconds(points.get(points.size() - 1)), 12, "0");
+        NumberAxis axis = HouseStyle.across("Time after " + scale.clock(window.startS()) + ", ms");
+        HouseStyle.ticks(axis, 0, milliseconds(window.endS()), 12, "0");
         return axis;
     }
 
     private XYPlot voltagePlot() {
-        double from = lowV;
-        double to = highV;
-        if (sensesAtFeedEnd()) {
-            from = Math.min(from, lowest(WaveformPoint::sensedV));
-        }
-        if (cutoff().isPresent()) {
-            from = Math.min(from, lowest(WaveformPoint::readingV));
-            to = Math.max(
-                    to,
-                    points.stream().mapToDouble(WaveformPoint::readingV).max().orElseThrow());
-            double tripV = cutoff().get().tripV();
+        List<ToDoubleFunction<WaveformPoint>> lines =
+                List.of(WaveformPoint::nodeV, WaveformPoint::sensedV, WaveformPoint::readingV);
+        double from = lines.stream().mapToDouble(this::least).min().orElseThrow();
+        double to = lines.stream().mapToDouble(this::most).max().orElseThrow();
+        if (window.cutoff().isPresent()) {
+            double tripV = window.cutoff().get().tripV();
             double near = NEAR_FACTOR * Math.max(0.05, to - from);
             if (tripV > from - near && tripV < to + near) {
                 from = Math.min(from, tripV);
                 to = Math.max(to, tripV);
             }
         }
-        double pad = Math.max(0.01, 0.1 * (to - from));
+        double pad = Math.max(0.1 * (to - from), 0.5 * (LEAST_RANGE_V - (to - from)));
         NumberAxis axis = HouseStyle.upright("Voltage, V", Palette.VOLTAGE.color());
         HouseStyle.ticks(axis, from - pad, to + pad, 7, "0");
         XYPlot plot = HouseStyle.plot(null, axis);
         int layer = 0;
-        if (sensesAtFeedEnd()) {
+        if (window.sensedCircuit().isPresent()) {
             layer = add(plot, layer, WaveformPoint::sensedV, Palette.SENSED.color(), HouseStyle.SIDE_LINE);
         }
-        if (cutoff().isPresent()) {
-            layer = add(plot, layer, WaveformPoint::readingV, Palette.SENSED.color(), HouseStyle.DOTTED_LINE);
+        layer = add(plot, layer, WaveformPoint::nodeV, Palette.VOLTAGE.color(), HouseStyle.MAIN_LINE);
+        if (window.hasOwnReading()) {
+            add(plot, layer, WaveformPoint::readingV, Palette.SENSED.color(), HouseStyle.DOTTED_LINE);
         }
-        add(plot, layer, WaveformPoint::nodeV, Palette.VOLTAGE.color(), HouseStyle.MAIN_LINE);
         return plot;
     }
 
     private XYPlot loadPlot() {
         NumberAxis axis = HouseStyle.upright("Load, A", Palette.INK.color());
-        HouseStyle.ticks(axis, 0, 1.15 * Math.max(1, mostA()), 4, "0");
+        HouseStyle.ticks(axis, 0, 1.15 * Math.max(1, most(WaveformPoint::loadA)), 4, "0");
         XYPlot plot = HouseStyle.plot(null, axis);
         plot.setDataset(dataset(WaveformPoint::loadA));
         XYAreaRenderer renderer = new XYAreaRenderer(XYAreaRenderer.AREA);
@@ -140,31 +132,56 @@ public final class FlashFigure {
     private DefaultXYDataset dataset(ToDoubleFunction<WaveformPoint> value) {
         double[][] line = buckets.line(value);
         for (int i = 0; i < line[0].length; i++) {
-            line[0][i] = 1000 * (line[0][i] - startS);
+            line[0][i] = milliseconds(line[0][i]);
         }
         DefaultXYDataset dataset = new DefaultXYDataset();
         dataset.addSeries("waveform", line);
         return dataset;
     }
 
+    private void writeTrip(Pen pen, List<Panel> panels) {
+        window.tripS().ifPresent(tripS -> {
+            double x = panels.get(0).x(milliseconds(tripS));
+            double top = panels.get(0).area().getY() - 16;
+            Color color = Palette.ALARM.color();
+            pen.line(x, top, x, panels.get(1).area().getMaxY(), color, HouseStyle.THIN_LINE);
+            String text = "trip " + scale.clock(tripS);
+            boolean fits = x + 80 < panels.get(0).area().getMaxX();
+            pen.text(
+                    text,
+                    Typeface.prepare().strong(HouseStyle.SMALL),
+                    color,
+                    fits ? x + 4 : x - 4,
+                    top + 9,
+                    fits ? Pen.Anchor.LEFT : Pen.Anchor.RIGHT);
+        });
+    }
+
     private void writeVoltage(Pen pen, Panel panel) {
         List<SideLabels.Label> labels = new ArrayList<>();
-        cutoff().ifPresent(cutoff -> labels.addAll(Levels.draw(
-                pen,
-                panel,
-                List.of(new Levels.Level(
-                        "trip " + Levels.volts(cutoff.tripV()),
-                        cutoff.tripV(),
-                        Palette.ALARM.color(),
-                        HouseStyle.SIDE_LINE)))));
-        labels.add(label(panel, "highest ", highV, Palette.VOLTAGE.color()));
-        labels.add(label(panel, "lowest ", lowV, Palette.VOLTAGE.color()));
-        if (sensesAtFeedEnd()) {
-            labels.add(label(panel, "lowest sensed ", lowest(WaveformPoint::sensedV), Palette.SENSED.color()));
+        window.cutoff()
+                .ifPresent(cutoff -> labels.addAll(Levels.draw(
+                        pen,
+                        panel,
+                        List.of(new Levels.Level(
+                                "trip " + Levels.volts(cutoff.tripV()),
+                                cutoff.tripV(),
+                                Palette.ALARM.color(),
+                                HouseStyle.SIDE_LINE)))));
+        double highV = window.highest(WaveformPoint::nodeV);
+        double lowV = window.lowest(WaveformPoint::nodeV);
+        if (window.sagV() < STEADY_V) {
+            labels.add(label(panel, "steady ", highV, Palette.VOLTAGE.color()));
+        } else {
+            labels.add(label(panel, "highest ", highV, Palette.VOLTAGE.color()));
+            labels.add(label(panel, "lowest ", lowV, Palette.VOLTAGE.color()));
+            labels.add(new SideLabels.Label(sag(), (panel.y(highV) + panel.y(lowV)) / 2, Palette.INK.color(), true));
+            measure(pen, panel.area().getMaxX() - 7, panel.y(highV), panel.y(lowV));
         }
-        labels.add(new SideLabels.Label(sag(), (panel.y(highV) + panel.y(lowV)) / 2, Palette.INK.color(), true));
+        if (window.sensedCircuit().isPresent()) {
+            labels.add(label(panel, "lowest sensed ", window.lowest(WaveformPoint::sensedV), Palette.SENSED.color()));
+        }
         SideLabels.write(pen, panel, labels, RIGHT);
-        measure(pen, panel.area().getMaxX() - 7, panel.y(highV), panel.y(lowV));
     }
 
     /** A measure between two heights. */
@@ -176,12 +193,13 @@ public final class FlashFigure {
     }
 
     private void writeLoad(Pen pen, Panel panel) {
-        double leastA = lowest(WaveformPoint::loadA);
+        double mostA = window.highest(WaveformPoint::loadA);
+        double leastA = window.lowest(WaveformPoint::loadA);
         SideLabels.write(
                 pen,
                 panel,
                 List.of(
-                        new SideLabels.Label(amperes("peak", mostA()), panel.y(mostA()), Palette.INK.color(), true),
+                        new SideLabels.Label(amperes("peak", mostA), panel.y(mostA), Palette.INK.color(), true),
                         new SideLabels.Label(amperes("least", leastA), panel.y(leastA), Palette.INK.color(), false)),
                 RIGHT);
     }
@@ -193,42 +211,30 @@ public final class FlashFigure {
     private List<Head.Key> keys() {
         List<Head.Key> keys = new ArrayList<>();
         keys.add(Head.Key.line("Battery node", Palette.VOLTAGE.color(), HouseStyle.MAIN_LINE));
-        cutoff().ifPresent(cutoff -> {
-            if (cutoff.sense() instanceof SensePoint.FeedEnd end) {
-                keys.add(Head.Key.line(
-                        "sensed at the end of " + end.circuit(), Palette.SENSED.color(), HouseStyle.SIDE_LINE));
-            }
-            keys.add(Head.Key.line(
-                    "reading of " + cutoff.name() + " after its filter",
-                    Palette.SENSED.color(),
-                    HouseStyle.DOTTED_LINE));
-        });
+        window.sensedCircuit()
+                .ifPresent(circuit -> keys.add(Head.Key.line(
+                        "sensed at the end of " + circuit, Palette.SENSED.color(), HouseStyle.SIDE_LINE)));
+        window.cutoff()
+                .filter(cutoff -> window.hasOwnReading())
+                .ifPresent(cutoff -> keys.add(
+                        Head.Key.line("reading of " + cutoff.name(), Palette.SENSED.color(), HouseStyle.DOTTED_LINE)));
         return keys;
     }
 
-    private Optional<LowVoltageCutoff> cutoff() {
-        return vehicle.cutoffs().stream().findFirst();
+    private double least(ToDoubleFunction<WaveformPoint> value) {
+        return window.points().stream().mapToDouble(value).min().orElseThrow();
     }
 
-    private boolean sensesAtFeedEnd() {
-        return cutoff().filter(cutoff -> cutoff.sense() instanceof SensePoint.FeedEnd)
-                .isPresent();
+    private double most(ToDoubleFunction<WaveformPoint> value) {
+        return window.points().stream().mapToDouble(value).max().orElseThrow();
     }
 
-    private double lowest(ToDoubleFunction<WaveformPoint> value) {
-        return points.stream().mapToDouble(value).min().orElseThrow();
-    }
-
-    private double mostA() {
-        return points.stream().mapToDouble(WaveformPoint::loadA).max().orElseThrow();
-    }
-
-    private double milliseconds(WaveformPoint point) {
-        return 1000 * (point.timeS() - startS);
+    private double milliseconds(double timeS) {
+        return 1000 * (timeS - window.startS());
     }
 
     private String sag() {
-        return String.format(Locale.ROOT, "sag %.0f mV", 1000 * (highV - lowV));
+        return String.format(Locale.ROOT, "sag %.0f mV", 1000 * window.sagV());
     }
 
     private static String amperes(String what, double currentA) {
@@ -240,11 +246,11 @@ public final class FlashFigure {
                 Locale.ROOT,
                 "A few flash cycles at %s. The battery node moves between %s and %s, %s; load current between %.1f and"
                         + " %.1f A.",
-                scale.clock(startS),
-                Levels.volts(lowV),
-                Levels.volts(highV),
+                scale.clock(window.startS()),
+                Levels.volts(window.lowest(WaveformPoint::nodeV)),
+                Levels.volts(window.highest(WaveformPoint::nodeV)),
                 sag(),
-                lowest(WaveformPoint::loadA),
-                mostA());
+                window.lowest(WaveformPoint::loadA),
+                window.highest(WaveformPoint::loadA));
     }
 }

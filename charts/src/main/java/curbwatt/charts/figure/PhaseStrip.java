@@ -11,7 +11,7 @@ import java.awt.Font;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.Locale;
 import org.jfree.chart.plot.IntervalMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.Layer;
@@ -25,7 +25,7 @@ final class PhaseStrip {
     private final List<Span> spans;
     private final TimeScale scale;
 
-    private record Span(String name, String doing, double fromS, double toS, Color ground) {}
+    private record Span(String name, List<String> doing, double fromS, double toS, Color ground) {}
 
     PhaseStrip(List<Phase> phases, List<PhaseSummary> summaries, TimeScale scale) {
         this.scale = scale;
@@ -38,7 +38,12 @@ final class PhaseStrip {
                     && !summaries.get(i).engineRan();
             EngineMode mode = stranded ? EngineMode.OFF : phase.mode();
             double toS = Math.min(scale.durationS(), fromS + phase.durationS());
-            all.add(new Span(phase.name(), stranded ? "engine did not start" : doing(mode), fromS, toS, ground(mode)));
+            all.add(new Span(
+                    phase.name(),
+                    stranded ? List.of("engine did not start", "no start") : doing(mode),
+                    fromS,
+                    toS,
+                    ground(mode)));
             fromS = toS;
         }
         this.spans = List.copyOf(all);
@@ -82,21 +87,22 @@ final class PhaseStrip {
     private static void writeName(Pen pen, Span span, double x, double room, double y, Font strong) {
         Font regular = Typeface.prepare().regular(HouseStyle.SMALL);
         double nameWidth = Pen.width(span.name(), strong);
-        String doing = Stream.of(span.doing())
+        String doing = span.doing().stream()
                 .filter(text -> nameWidth + 8 + Pen.width(text, regular) <= room)
-                .filter(text -> !span.name().toLowerCase(java.util.Locale.ROOT).contains(text))
+                .filter(text -> !span.name().toLowerCase(Locale.ROOT).contains(text))
                 .findFirst()
                 .orElse("");
         pen.text(Pen.fitted(span.name(), strong, room), strong, Palette.INK.color(), x, y, Pen.Anchor.LEFT);
         pen.text(doing, regular, Palette.MUTED.color(), x + nameWidth + 8, y, Pen.Anchor.LEFT);
     }
 
-    private static String doing(EngineMode mode) {
+    /** The same in fewer and fewer letters. */
+    private static List<String> doing(EngineMode mode) {
         return switch (mode) {
-            case DRIVING -> "driving";
-            case IDLING -> "idling";
-            case OFF -> "engine off";
-            case PARKED -> "parked";
+            case DRIVING -> List.of("driving");
+            case IDLING -> List.of("idling");
+            case OFF -> List.of("engine off", "off");
+            case PARKED -> List.of("parked");
         };
     }
 

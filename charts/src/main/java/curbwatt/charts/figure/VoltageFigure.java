@@ -31,7 +31,7 @@ public final class VoltageFigure {
     private static final int GAP = 14;
     private static final int COLUMNS = 380;
     private static final int MOST_LABELS = 8;
-    private static final double LOWEST_SHOWN_V = 7;
+    private static final double LOWEST_SHOWN_V = 4;
 
     /** Below this a difference is not a flash but the slope of the line (V). */
     private static final double VISIBLE_RANGE_V = 0.02;
