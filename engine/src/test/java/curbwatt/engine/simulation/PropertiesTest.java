@@ -104,7 +104,7 @@ class PropertiesTest {
     }
 
     private static double tripS(Draw draw) {
-        Scene scene = Vehicles.scene(0.75, 20, Vehicles.off(5 * 3600, 20));
+        Scene scene = Vehicles.scene(0.65, 20, Vehicles.off(3 * 3600, 20));
         RunResult run = Simulation.of(draw.vehicle(false), scene).run(Recorder.none());
         return run.events().stream()
                 .filter(event -> event.kind() == EventKind.CUTOFF_TRIPPED)
@@ -140,7 +140,7 @@ class PropertiesTest {
     @MethodSource("seeds")
     void chargeNeverExceedsFull(long seed) {
         double[] most = {0};
-        Simulation.of(draw(seed).vehicle(true), Vehicles.scene(0.97, 40, Vehicles.idling(4 * 3600, 40, 2500)))
+        Simulation.of(draw(seed).vehicle(true), Vehicles.scene(0.97, 40, Vehicles.idling(3600, 40, 2500)))
                 .run(step -> most[0] = Math.max(most[0], step.chargeEndFraction()));
         assertThat(most[0]).isBetween(0.97, 1.0);
     }
@@ -174,7 +174,7 @@ class PropertiesTest {
     @ParameterizedTest
     @MethodSource("seeds")
     void halvingTheStepsMovesNoTrip(long seed) {
-        Scene scene = Vehicles.scene(0.75, 20, Vehicles.off(3 * 3600, 20));
+        Scene scene = Vehicles.scene(0.65, 20, Vehicles.off(5400, 20));
         Simulation simulation = Simulation.of(draw(seed).vehicle(false), scene);
         RunResult usual = simulation.run(Recorder.none());
         RunResult halved = simulation.run(Recorder.none(), new StepControl(1e-3, 1e-6, 15));

@@ -24,7 +24,8 @@ final class Assumptions {
 
     /** Notes that something has its figures from the catalogue, as far as the file gives none. */
     void part(String what, Optional<String> part) {
-        part.ifPresent(name -> add(what + " has what the file leaves out from the catalogue part " + Quoted.name(name) + "."));
+        part.ifPresent(
+                name -> add(what + " has what the file leaves out from the catalogue part " + Quoted.name(name) + "."));
     }
 
     /** Notes which loads have their figures from the catalogue. */
@@ -32,10 +33,11 @@ final class Assumptions {
         Map<String, List<String>> loads = new LinkedHashMap<>();
         circuits.stream()
                 .flatMap(circuit -> circuit.loads().stream())
-                .forEach(load -> load.part().ifPresent(part -> loads.computeIfAbsent(part, key -> new ArrayList<>())
-                        .add(load.name().orElse(part))));
-        loads.forEach((part, names) ->
-                add("Catalogue part " + Quoted.name(part) + " supplies what the file leaves out for " + Quoted.list(names) + "."));
+                .forEach(load -> load.part()
+                        .ifPresent(part -> loads.computeIfAbsent(part, key -> new ArrayList<>())
+                                .add(load.name().orElse(part))));
+        loads.forEach((part, names) -> add("Catalogue part " + Quoted.name(part)
+                + " supplies what the file leaves out for " + Quoted.list(names) + "."));
     }
 
     /** Notes figures of the label that were estimated. */

@@ -17,13 +17,15 @@ final class FeedResistance {
         if (feed.resistanceMilliohm().isPresent()) {
             return feed.resistanceMilliohm().get() * OHM_PER_MILLIOHM;
         }
-        double areaMm2 = feed.areaMm2()
-                .orElseGet(() -> gauge(feed.awg().orElseThrow()).areaMm2());
-        boolean chassis = feed.returnBy().filter(way -> way == ReturnWord.CHASSIS).isPresent();
+        double areaMm2 =
+                feed.areaMm2().orElseGet(() -> gauge(feed.awg().orElseThrow()).areaMm2());
+        boolean chassis =
+                feed.returnBy().filter(way -> way == ReturnWord.CHASSIS).isPresent();
         WireRun.Return back = chassis
                 ? new WireRun.Return.Chassis(feed.chassisMilliohm().orElseThrow() * OHM_PER_MILLIOHM)
                 : new WireRun.Return.SameWire();
-        return new WireRun(areaMm2, feed.lengthM().orElseThrow(), back).loopOhm(feed.wireC().orElse(USUAL_WIRE_C));
+        return new WireRun(areaMm2, feed.lengthM().orElseThrow(), back)
+                .loopOhm(feed.wireC().orElse(USUAL_WIRE_C));
     }
 
     /** {@code 8} is gauge 8, {@code 4/0} is gauge −3. */

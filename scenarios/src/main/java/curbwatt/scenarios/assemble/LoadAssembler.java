@@ -41,9 +41,10 @@ record LoadAssembler(Guarded guarded) {
         return switch (entry.sync().orElse(SyncWord.SIMULTANEOUS)) {
             case SIMULTANEOUS -> List.of(load(entry, name, count, flashing(flash, name, 1, 0)));
             case ALTERNATING -> alternating(entry, flash, name, count);
-            case OWN_CLOCKS -> IntStream.range(0, count)
-                    .mapToObj(i -> ownClock(entry, flash, name, i, count))
-                    .toList();
+            case OWN_CLOCKS ->
+                IntStream.range(0, count)
+                        .mapToObj(i -> ownClock(entry, flash, name, i, count))
+                        .toList();
         };
     }
 
@@ -85,8 +86,8 @@ record LoadAssembler(Guarded guarded) {
         double periodMs = stretchFactor * flash.periodMs().orElseThrow();
         FlashClock clock = new FlashClock(flash.clock().orElse("clock of " + owner), periodMs);
         List<OnInterval> intervals = flash.onMs().stream()
-                .map(ends -> new OnInterval(
-                        stretchFactor * ends.get(0), Math.min(periodMs, stretchFactor * ends.get(1))))
+                .map(ends ->
+                        new OnInterval(stretchFactor * ends.get(0), Math.min(periodMs, stretchFactor * ends.get(1))))
                 .toList();
         double phaseMs = (stretchFactor * flash.phaseMs().orElse(0.0) + shiftFraction * periodMs) % periodMs;
         return new LoadPattern.Flashing(clock, intervals, phaseMs);

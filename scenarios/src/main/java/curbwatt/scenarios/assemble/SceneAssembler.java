@@ -38,10 +38,7 @@ record SceneAssembler(Guarded guarded, Assumptions assumptions) {
                 () -> new Scene(
                         title,
                         new InitialState(
-                                entry.start()
-                                                .flatMap(StartEntry::chargePercent)
-                                                .orElse(PERCENT)
-                                        / PERCENT,
+                                entry.start().flatMap(StartEntry::chargePercent).orElse(PERCENT) / PERCENT,
                                 batteryC.orElse(airC)),
                         phases));
     }
@@ -73,7 +70,8 @@ record SceneAssembler(Guarded guarded, Assumptions assumptions) {
         }
         return new EngineSpeed(entry.speedProfile().stream()
                 .map(point -> new EngineSpeed.Point(
-                        point.atMin().orElseThrow() * MINUTE_S, point.engineRpm().orElseThrow()))
+                        point.atMin().orElseThrow() * MINUTE_S,
+                        point.engineRpm().orElseThrow()))
                 .toList());
     }
 

@@ -72,8 +72,10 @@ record TradeDoubts(ScenarioFile file, Findings findings) {
         if (tripV > HIGHEST_TRIP_V) {
             findings.warning(
                     cutoff.place().key("tripV"),
-                    text("tripV is %.2f V; a rested battery at about three quarters of its charge has no more, so any load trips"
-                            + " it early.", tripV),
+                    text(
+                            "tripV is %.2f V; a rested battery at about three quarters of its charge has no more, so any load trips"
+                                    + " it early.",
+                            tripV),
                     "11.6 to 12.2 V are common; basis: published rest voltages of flooded batteries.");
         }
         if (tripV < LOWEST_TRIP_V) {
@@ -85,13 +87,14 @@ record TradeDoubts(ScenarioFile file, Findings findings) {
     }
 
     private void drop(Circuit circuit, Place place) {
-        double peakA =
-                circuit.loads().stream().mapToDouble(Load::ratedCurrentA).sum();
+        double peakA = circuit.loads().stream().mapToDouble(Load::ratedCurrentA).sum();
         double dropV = peakA * circuit.feedOhm();
         if (dropV > MOST_DROP_FRACTION * NOMINAL_V) {
             findings.warning(
                     place.key("feed"),
-                    text("With everything on at once, %.0f A, this feed loses %.1f V, more than a tenth.", peakA, dropV),
+                    text(
+                            "With everything on at once, %.0f A, this feed loses %.1f V, more than a tenth.",
+                            peakA, dropV),
                     "Thicker or shorter wire; basis: fire apparatus specifications, 10 % from source to device.");
         }
     }
@@ -112,7 +115,8 @@ record TradeDoubts(ScenarioFile file, Findings findings) {
         if (drawA > MOST_CONTINUOUS_FRACTION * outputA) {
             findings.warning(
                     place,
-                    text("The load of this phase, %.0f A on average, is %.0f %% of what the hot alternator gives at idle, %.0f A.",
+                    text(
+                            "The load of this phase, %.0f A on average, is %.0f %% of what the hot alternator gives at idle, %.0f A.",
                             drawA, 100 * drawA / Math.max(outputA, 1e-3), outputA),
                     "Raise engineRpm or shed load; basis: FAA AC 43.13-1B, continuous load 80 % of output at most.");
         }

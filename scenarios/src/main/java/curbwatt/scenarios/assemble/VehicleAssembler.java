@@ -40,7 +40,8 @@ record VehicleAssembler(Guarded guarded, Assumptions assumptions) {
                 .toList());
         assumptions.noBehaviour(entry.circuits().stream()
                 .flatMap(circuit -> circuit.loads().stream())
-                .filter(load -> load.behaviour().isEmpty() && load.voltageExponent().isEmpty())
+                .filter(load ->
+                        load.behaviour().isEmpty() && load.voltageExponent().isEmpty())
                 .map(load -> load.name().orElseThrow())
                 .toList());
         return guarded.build(
@@ -56,8 +57,9 @@ record VehicleAssembler(Guarded guarded, Assumptions assumptions) {
 
     private Circuit circuit(CircuitEntry entry) {
         LoadAssembler loads = new LoadAssembler(guarded);
-        List<Load> all =
-                entry.loads().stream().flatMap(load -> loads.loads(load).stream()).toList();
+        List<Load> all = entry.loads().stream()
+                .flatMap(load -> loads.loads(load).stream())
+                .toList();
         double feedOhm = entry.feed()
                 .map(feed -> guarded.build(feed.place(), () -> FeedResistance.loopOhm(feed)))
                 .orElse(0.0);
@@ -85,8 +87,9 @@ record VehicleAssembler(Guarded guarded, Assumptions assumptions) {
 
     private static RecloseRule reclose(Optional<RecloseEntry> entry) {
         return entry.map(reclose -> switch (reclose.when().orElseThrow()) {
-                    case ABOVE_VOLTAGE -> new RecloseRule.AboveVoltage(
-                            reclose.aboveV().orElseThrow(), reclose.delayS().orElse(0.0));
+                    case ABOVE_VOLTAGE ->
+                        new RecloseRule.AboveVoltage(
+                                reclose.aboveV().orElseThrow(), reclose.delayS().orElse(0.0));
                     case ENGINE_RUNNING -> new RecloseRule.EngineRunning();
                     case BY_HAND -> new RecloseRule.ByHand();
                 })
@@ -96,8 +99,9 @@ record VehicleAssembler(Guarded guarded, Assumptions assumptions) {
     private StartingSystem starting(StarterEntry entry) {
         assumptions.part("The starter", entry.part());
         if (entry.minimumCrankingV().isEmpty()) {
-            assumptions.add("The engine is taken to start at the published minimum of the half-rating load test by temperature:"
-                    + " 9.6 V at 21 °C to 8.5 V at -18 °C.");
+            assumptions.add(
+                    "The engine is taken to start at the published minimum of the half-rating load test by temperature:"
+                            + " 9.6 V at 21 °C to 8.5 V at -18 °C.");
         }
         return guarded.build(
                 entry.place(),

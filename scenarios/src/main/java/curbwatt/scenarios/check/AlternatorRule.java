@@ -27,7 +27,8 @@ final class AlternatorRule implements Rule {
         if (ratedRpm <= idleRpm) {
             findings.error(
                     alternator.place().key("ratedRpm"),
-                    "ratedRpm is " + Shown.number(ratedRpm) + " /min, not above idleRpm, " + Shown.number(idleRpm) + " /min.",
+                    "ratedRpm is " + Shown.number(ratedRpm) + " /min, not above idleRpm, " + Shown.number(idleRpm)
+                            + " /min.",
                     "The label's second figure belongs to the higher speed.");
         }
         if (alternator.idleA().isPresent() && alternator.ratedA().isPresent()) {
@@ -57,7 +58,11 @@ final class AlternatorRule implements Rule {
         for (int i = 1; i < alternator.table().size(); i++) {
             OutputEntry before = alternator.table().get(i - 1);
             OutputEntry after = alternator.table().get(i);
-            rises(before.shaftRpm().orElse(0.0), after.shaftRpm().orElse(0.0), after.place().key("shaftRpm"), findings);
+            rises(
+                    before.shaftRpm().orElse(0.0),
+                    after.shaftRpm().orElse(0.0),
+                    after.place().key("shaftRpm"),
+                    findings);
             if (after.outputA().orElse(0.0) < before.outputA().orElse(0.0)) {
                 findings.error(
                         after.place().key("outputA"),
@@ -78,7 +83,8 @@ final class AlternatorRule implements Rule {
     }
 
     private static void setPoint(AlternatorEntry alternator, Findings findings) {
-        if (alternator.lowestSetPointV().isEmpty() || alternator.highestSetPointV().isEmpty()) {
+        if (alternator.lowestSetPointV().isEmpty()
+                || alternator.highestSetPointV().isEmpty()) {
             return;
         }
         double lowest = alternator.lowestSetPointV().get();
@@ -86,8 +92,8 @@ final class AlternatorRule implements Rule {
         if (highest < lowest) {
             findings.error(
                     written(alternator.place(), "highestSetPointV", "lowestSetPointV", findings),
-                    "highestSetPointV is " + Shown.number(highest) + " V, below lowestSetPointV, " + Shown.number(lowest)
-                            + " V.",
+                    "highestSetPointV is " + Shown.number(highest) + " V, below lowestSetPointV, "
+                            + Shown.number(lowest) + " V.",
                     "Are the two swapped?");
         }
     }

@@ -32,7 +32,8 @@ final class BatteryRule implements Rule {
                     reserve,
                     "reserveMin is " + Shown.number(battery.reserveMin().get()) + " min, more charge than c20Ah, "
                             + Shown.number(battery.c20Ah().get()) + " Ah, can hold.",
-                    "At 25 A it must stay below 2.4 min for each Ah: " + Shown.number(most) + " min. Check both figures.");
+                    "At 25 A it must stay below 2.4 min for each Ah: " + Shown.number(most)
+                            + " min. Check both figures.");
             return;
         }
         fits(battery, reserve, findings);

@@ -24,7 +24,8 @@ final class CompletenessRule implements Rule {
             needed(battery.place(), battery.part(), "c20Ah", battery.c20Ah(), findings);
         }
         for (AlternatorEntry alternator : vehicle.alternator().stream().toList()) {
-            if (alternator.table().isEmpty() && !findings.isTouched(alternator.place().key("table"))) {
+            if (alternator.table().isEmpty()
+                    && !findings.isTouched(alternator.place().key("table"))) {
                 needed(alternator.place(), alternator.part(), "idleA", alternator.idleA(), findings);
                 needed(alternator.place(), alternator.part(), "ratedA", alternator.ratedA(), findings);
             }
@@ -43,7 +44,8 @@ final class CompletenessRule implements Rule {
         if (value.isPresent() || findings.isSpoilt(entry.key("part"))) {
             return;
         }
-        String who = part.map(name -> "; the part " + Quoted.name(name) + " does not supply it").orElse("");
+        String who = part.map(name -> "; the part " + Quoted.name(name) + " does not supply it")
+                .orElse("");
         findings.error(
                 entry.key(key),
                 "The key " + Quoted.name(key) + " is missing in " + entry.path() + who + ".",

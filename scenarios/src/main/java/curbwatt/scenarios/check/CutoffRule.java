@@ -11,10 +11,11 @@ final class CutoffRule implements Rule {
 
     @Override
     public void look(ScenarioFile file, Findings findings) {
-        file.vehicle().ifPresent(vehicle -> vehicle.cutoffs().forEach(cutoff -> {
-            warning(cutoff, findings);
-            cutoff.reclose().ifPresent(reclose -> reclose(cutoff, reclose, findings));
-        }));
+        file.vehicle()
+                .ifPresent(vehicle -> vehicle.cutoffs().forEach(cutoff -> {
+                    warning(cutoff, findings);
+                    cutoff.reclose().ifPresent(reclose -> reclose(cutoff, reclose, findings));
+                }));
     }
 
     private static void warning(CutoffEntry cutoff, Findings findings) {

@@ -11,8 +11,9 @@ final class FeedRule implements Rule {
 
     @Override
     public void look(ScenarioFile file, Findings findings) {
-        file.vehicle().ifPresent(vehicle -> vehicle.circuits()
-                .forEach(circuit -> circuit.feed().ifPresent(feed -> look(feed, findings))));
+        file.vehicle()
+                .ifPresent(vehicle ->
+                        vehicle.circuits().forEach(circuit -> circuit.feed().ifPresent(feed -> look(feed, findings))));
     }
 
     private static void look(FeedEntry feed, Findings findings) {
@@ -34,7 +35,8 @@ final class FeedRule implements Rule {
         }
         boolean wire = feed.resistanceMilliohm().isEmpty();
         if (wire && feed.lengthM().isEmpty()) {
-            findings.error(feed.place().key("lengthM"), "The wire has no length.", "Add lengthM, one way (0 to 100 m).");
+            findings.error(
+                    feed.place().key("lengthM"), "The wire has no length.", "Add lengthM, one way (0 to 100 m).");
         }
         if (!wire && feed.lengthM().isPresent()) {
             findings.warning(
@@ -46,7 +48,8 @@ final class FeedRule implements Rule {
     }
 
     private static void chassis(FeedEntry feed, boolean wire, Findings findings) {
-        boolean byChassis = feed.returnBy().filter(way -> way == ReturnWord.CHASSIS).isPresent();
+        boolean byChassis =
+                feed.returnBy().filter(way -> way == ReturnWord.CHASSIS).isPresent();
         if (wire && byChassis && feed.chassisMilliohm().isEmpty()) {
             findings.error(
                     feed.place().key("chassisMilliohm"),

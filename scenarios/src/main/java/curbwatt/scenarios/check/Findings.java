@@ -72,8 +72,9 @@ public final class Findings {
     public List<Problem> inOrder() {
         return problems.stream()
                 .distinct()
-                .sorted(Comparator.comparing(Problem::position, Comparator.comparingInt(SourcePosition::line)
-                        .thenComparingInt(SourcePosition::column)))
+                .sorted(Comparator.comparing(
+                        Problem::position,
+                        Comparator.comparingInt(SourcePosition::line).thenComparingInt(SourcePosition::column)))
                 .toList();
     }
 

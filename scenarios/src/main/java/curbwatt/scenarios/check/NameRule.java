@@ -23,8 +23,9 @@ final class NameRule implements Rule {
             vehicle.cutoffs().forEach(cutoff -> once("cutoff", cutoff.name(), cutoff.place(), cutoffs, findings));
         });
         Map<String, Place> phases = new HashMap<>();
-        file.scene().ifPresent(scene -> scene.phases()
-                .forEach(phase -> once("phase", phase.name(), phase.place(), phases, findings)));
+        file.scene()
+                .ifPresent(scene ->
+                        scene.phases().forEach(phase -> once("phase", phase.name(), phase.place(), phases, findings)));
     }
 
     private static void once(
@@ -37,8 +38,8 @@ final class NameRule implements Rule {
         if (first != null) {
             findings.error(
                     place,
-                    "Two of the vehicle's or scene's " + what + "s are called " + Quoted.name(name.get()) + ", the first in line "
-                            + findings.line(first) + ".",
+                    "Two of the vehicle's or scene's " + what + "s are called " + Quoted.name(name.get())
+                            + ", the first in line " + findings.line(first) + ".",
                     "Give each " + what + " a name of its own"
                             + (what.equals("load") ? ", or write one of them with \"count\"." : "."));
         }

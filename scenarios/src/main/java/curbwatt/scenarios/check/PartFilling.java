@@ -36,20 +36,23 @@ public record PartFilling(Catalogue catalogue, Findings findings) {
         return new VehicleEntry(
                 entry.place(),
                 entry.name(),
-                entry.battery().map(battery -> part(battery.place(), battery.part(), PartKind.BATTERY)
-                        .flatMap(Part::battery)
-                        .map(battery::over)
-                        .orElse(battery)),
-                entry.alternator().map(alternator -> part(alternator.place(), alternator.part(), PartKind.ALTERNATOR)
-                        .flatMap(Part::alternator)
-                        .map(alternator::over)
-                        .orElse(alternator)),
+                entry.battery()
+                        .map(battery -> part(battery.place(), battery.part(), PartKind.BATTERY)
+                                .flatMap(Part::battery)
+                                .map(battery::over)
+                                .orElse(battery)),
+                entry.alternator()
+                        .map(alternator -> part(alternator.place(), alternator.part(), PartKind.ALTERNATOR)
+                                .flatMap(Part::alternator)
+                                .map(alternator::over)
+                                .orElse(alternator)),
                 entry.circuits().stream().map(this::circuit).toList(),
                 entry.cutoffs(),
-                entry.starter().map(starter -> part(starter.place(), starter.part(), PartKind.STARTER)
-                        .flatMap(Part::starter)
-                        .map(starter::over)
-                        .orElse(starter)));
+                entry.starter()
+                        .map(starter -> part(starter.place(), starter.part(), PartKind.STARTER)
+                                .flatMap(Part::starter)
+                                .map(starter::over)
+                                .orElse(starter)));
     }
 
     private CircuitEntry circuit(CircuitEntry circuit) {
@@ -73,17 +76,21 @@ public record PartFilling(Catalogue catalogue, Findings findings) {
                     place,
                     "The catalogue has no part " + Quoted.name(name.get()) + ".",
                     Quoted.didYouMean(catalogue.nearest(wanted, name.get())) + "Parts of the kind '" + wanted + "': "
-                            + Quoted.list(catalogue.parts(wanted).stream().map(Part::name).toList()) + ".");
+                            + Quoted.list(catalogue.parts(wanted).stream()
+                                    .map(Part::name)
+                                    .toList()) + ".");
             findings.spoil(place);
             return Optional.empty();
         }
         if (part.get().kind() != wanted) {
             findings.error(
                     place,
-                    "The part " + Quoted.name(name.get()) + " is of the kind '" + part.get().kind() + "'; here stands one of the"
-                            + " kind '" + wanted + "'.",
+                    "The part " + Quoted.name(name.get()) + " is of the kind '"
+                            + part.get().kind() + "'; here stands one of the" + " kind '" + wanted + "'.",
                     "Parts of that kind: "
-                            + Quoted.list(catalogue.parts(wanted).stream().map(Part::name).toList()) + ".");
+                            + Quoted.list(catalogue.parts(wanted).stream()
+                                    .map(Part::name)
+                                    .toList()) + ".");
             findings.spoil(place);
             return Optional.empty();
         }

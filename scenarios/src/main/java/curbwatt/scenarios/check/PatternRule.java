@@ -25,15 +25,17 @@ final class PatternRule implements Rule {
     @Override
     public void look(ScenarioFile file, Findings findings) {
         Map<String, Clock> clocks = new HashMap<>();
-        file.vehicle().ifPresent(vehicle -> vehicle.circuits().forEach(circuit -> circuit.loads().forEach(load -> {
-            once(load, findings);
-            load.flash().ifPresent(flash -> {
-                flash(load, flash, findings);
-                clock(load, flash, clocks, findings);
-            });
-            load.duty().ifPresent(duty -> duty(load, duty, findings));
-            dropOut(load, findings);
-        })));
+        file.vehicle()
+                .ifPresent(vehicle -> vehicle.circuits()
+                        .forEach(circuit -> circuit.loads().forEach(load -> {
+                            once(load, findings);
+                            load.flash().ifPresent(flash -> {
+                                flash(load, flash, findings);
+                                clock(load, flash, clocks, findings);
+                            });
+                            load.duty().ifPresent(duty -> duty(load, duty, findings));
+                            dropOut(load, findings);
+                        })));
     }
 
     private static void once(LoadEntry load, Findings findings) {
@@ -57,7 +59,8 @@ final class PatternRule implements Rule {
         if (findings.isWritten(sync) && (load.flash().isEmpty() || load.count().orElse(1) == 1)) {
             findings.warning(
                     sync,
-                    "sync has no effect: " + (load.flash().isEmpty() ? "the load does not flash." : "there is one head alone."),
+                    "sync has no effect: "
+                            + (load.flash().isEmpty() ? "the load does not flash." : "there is one head alone."),
                     "Remove it, or add " + (load.flash().isEmpty() ? "a flash." : "a count above 1."));
         }
     }
@@ -108,8 +111,10 @@ final class PatternRule implements Rule {
         if (first != null && first.periodMs() != clock.periodMs()) {
             findings.error(
                     place,
-                    "The clock " + Quoted.name(flash.clock().get()) + " has two periods: " + Shown.number(clock.periodMs())
-                            + " ms here, " + Shown.number(first.periodMs()) + " ms in line " + findings.line(first.place())
+                    "The clock " + Quoted.name(flash.clock().get()) + " has two periods: "
+                            + Shown.number(clock.periodMs())
+                            + " ms here, " + Shown.number(first.periodMs()) + " ms in line "
+                            + findings.line(first.place())
                             + ".",
                     "Loads on one clock state one period; give this one a clock of its own.");
         }
@@ -128,7 +133,8 @@ final class PatternRule implements Rule {
         if (valueS > everyS) {
             findings.error(
                     place,
-                    place.name() + " is " + Shown.number(valueS) + " s, longer than everyS, " + Shown.number(everyS) + " s.",
+                    place.name() + " is " + Shown.number(valueS) + " s, longer than everyS, " + Shown.number(everyS)
+                            + " s.",
                     "Allowed is up to " + Shown.number(everyS) + " s.");
         }
     }

@@ -35,8 +35,9 @@ final class ReferenceRule implements Rule {
         }
         file.requirements().ifPresent(asked -> {
             asked.hold().forEach(hold -> each(hold.circuits(), hold.place().key("circuits"), circuits, findings));
-            asked.leastVoltage().forEach(least -> least.circuit()
-                    .ifPresent(name -> known(name, least.place().key("circuit"), circuits, findings)));
+            asked.leastVoltage()
+                    .forEach(least -> least.circuit()
+                            .ifPresent(name -> known(name, least.place().key("circuit"), circuits, findings)));
         });
     }
 
@@ -44,7 +45,8 @@ final class ReferenceRule implements Rule {
     private static boolean namesAreInDoubt(VehicleEntry vehicle, Findings findings) {
         Place circuits = vehicle.place().key("circuits");
         return findings.isSpoilt(circuits)
-                || vehicle.circuits().stream().anyMatch(circuit -> circuit.name().isEmpty());
+                || vehicle.circuits().stream()
+                        .anyMatch(circuit -> circuit.name().isEmpty());
     }
 
     private static void each(List<String> names, Place place, List<String> circuits, Findings findings) {
@@ -68,8 +70,8 @@ final class ReferenceRule implements Rule {
             if (first != null) {
                 findings.error(
                         place,
-                        "The circuit " + Quoted.name(name) + " is disconnected twice, first in line " + findings.line(first)
-                                + ".",
+                        "The circuit " + Quoted.name(name) + " is disconnected twice, first in line "
+                                + findings.line(first) + ".",
                         "A circuit belongs to one cutoff at most; name it once.");
             }
         }

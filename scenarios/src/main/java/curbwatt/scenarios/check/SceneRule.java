@@ -3,8 +3,8 @@ package curbwatt.scenarios.check;
 import curbwatt.scenarios.file.HoldEntry;
 import curbwatt.scenarios.file.PhaseEntry;
 import curbwatt.scenarios.file.Place;
-import curbwatt.scenarios.file.SceneEntry;
 import curbwatt.scenarios.file.ScenarioFile;
+import curbwatt.scenarios.file.SceneEntry;
 import curbwatt.scenarios.file.SpeedEntry;
 import curbwatt.scenarios.problem.Quoted;
 

@@ -25,7 +25,9 @@ public final class KeyUnit {
 
     private KeyUnit() {}
 
-    /** Returns the unit of the number at a place; empty if it has none. Entries of a list have the unit of their key. */
+    /**
+     * Returns the unit of the number at a place; empty if it has none. Entries of a list have the unit of their key.
+     */
     public static String of(Place place) {
         String key = place.name();
         if (!key.isEmpty() && key.chars().allMatch(Character::isDigit)) {

@@ -49,7 +49,8 @@ public record LoadEntry(
     }
 
     /**
-     * Returns this entry with the part's figures where it has none of its own. A pattern or a voltage behaviour of its own
+     * Returns this entry with the part's figures where it has none of its own. A pattern or a voltage behaviour of its
+     * own
      * replaces the part's as a whole.
      */
     public LoadEntry over(LoadEntry other) {

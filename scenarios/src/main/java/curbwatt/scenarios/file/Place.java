@@ -35,7 +35,9 @@ public record Place(String pointer) {
 
     /** Returns the last key, or the last index as text; empty for the whole document. */
     public String name() {
-        return pointer.substring(pointer.lastIndexOf('/') + 1).replace("~1", "/").replace("~0", "~");
+        return pointer.substring(pointer.lastIndexOf('/') + 1)
+                .replace("~1", "/")
+                .replace("~0", "~");
     }
 
     /** Whether this place is the other one or lies inside it. */

@@ -10,5 +10,4 @@ import java.util.Optional;
  * @param aboveV reclose level (V)
  * @param delayS time above it (s)
  */
-public record RecloseEntry(
-        Place place, Optional<RecloseWord> when, Optional<Double> aboveV, Optional<Double> delayS) {}
+public record RecloseEntry(Place place, Optional<RecloseWord> when, Optional<Double> aboveV, Optional<Double> delayS) {}

@@ -48,23 +48,31 @@ record SchemaSentence(Place place, JsonNode found, JsonNode schema, PositionInde
     private Sentence sentence(String keyword) {
         String subject = subject();
         return switch (keyword) {
-            case "required" -> new Sentence(
-                    "The key " + Quoted.name(place.name()) + " is missing" + within() + ".", "Add it: " + missing());
-            case "additionalProperties" -> new Sentence(
-                    "The key " + Quoted.name(place.name()) + " is not known" + within() + ".",
-                    Quoted.didYouMean(Nearest.to(place.name(), keys(schema))) + "Known here: "
-                            + Quoted.list(keys(schema)) + ".");
+            case "required" ->
+                new Sentence(
+                        "The key " + Quoted.name(place.name()) + " is missing" + within() + ".",
+                        "Add it: " + missing());
+            case "additionalProperties" ->
+                new Sentence(
+                        "The key " + Quoted.name(place.name()) + " is not known" + within() + ".",
+                        Quoted.didYouMean(Nearest.to(place.name(), keys(schema))) + "Known here: "
+                                + Quoted.list(keys(schema)) + ".");
             case "type" -> type(subject);
-            case "minimum", "maximum" -> new Sentence(subject + " is " + foundText() + ".", "Allowed is " + range(schema) + ".");
+            case "minimum", "maximum" ->
+                new Sentence(subject + " is " + foundText() + ".", "Allowed is " + range(schema) + ".");
             case "enum" -> choice(subject);
-            case "const" -> new Sentence(
-                    subject + " is " + foundText() + ".", "The only value is " + schema.path("const") + ".");
+            case "const" ->
+                new Sentence(subject + " is " + foundText() + ".", "The only value is " + schema.path("const") + ".");
             case "minLength" -> new Sentence(subject + " is empty.", "Write something between the quotes.");
-            case "maxLength" -> new Sentence(
-                    subject + " has " + found.stringValue().length() + " characters.",
-                    "Allowed are " + schema.path("maxLength") + " at most.");
+            case "maxLength" ->
+                new Sentence(
+                        subject + " has " + found.stringValue().length() + " characters.",
+                        "Allowed are " + schema.path("maxLength") + " at most.");
             case "minItems", "maxItems" -> length(subject);
-            default -> new Sentence(subject + " is not allowed here.", schema.path("description").asString(""));
+            default ->
+                new Sentence(
+                        subject + " is not allowed here.",
+                        schema.path("description").asString(""));
         };
     }
 
@@ -77,7 +85,9 @@ record SchemaSentence(Place place, JsonNode found, JsonNode schema, PositionInde
             String inside = found.stringValue().strip();
             return new Sentence(
                     subject + " is the text " + Quoted.name(inside) + "; " + wanted(wanted) + " is expected.",
-                    inside.matches("-?[0-9]+([.][0-9]+)?") ? "Drop the quotes: " + inside + "." : "Write a number, without quotes.");
+                    inside.matches("-?[0-9]+([.][0-9]+)?")
+                            ? "Drop the quotes: " + inside + "."
+                            : "Write a number, without quotes.");
         }
         if (found.isNumber() && wanted.equals("string")) {
             return new Sentence(
@@ -102,22 +112,29 @@ record SchemaSentence(Place place, JsonNode found, JsonNode schema, PositionInde
         }
         List<String> nearest = found.isString() ? Nearest.to(found.stringValue(), words) : List.of();
         return new Sentence(
-                subject + " is " + foundText() + ".", Quoted.didYouMean(nearest) + "Allowed: " + Quoted.list(words) + ".");
+                subject + " is " + foundText() + ".",
+                Quoted.didYouMean(nearest) + "Allowed: " + Quoted.list(words) + ".");
     }
 
     private Sentence length(String subject) {
         int least = schema.path("minItems").intValue(0);
         int most = schema.path("maxItems").intValue(Integer.MAX_VALUE);
-        String wanted = least == most ? "Exactly " + least : found.size() < least ? "At least " + least : "At most " + most;
-        String entries = found.isEmpty() ? " has no entry." : " has " + found.size() + (found.size() == 1 ? " entry." : " entries.");
+        String wanted =
+                least == most ? "Exactly " + least : found.size() < least ? "At least " + least : "At most " + most;
+        String entries = found.isEmpty()
+                ? " has no entry."
+                : " has " + found.size() + (found.size() == 1 ? " entry." : " entries.");
         String meant = least == most && least == 2 ? ", [from, to]" : "";
-        return new Sentence(subject + entries, wanted + (wanted.endsWith(" 1") ? " is" : " are") + " needed" + meant + ".");
+        return new Sentence(
+                subject + entries, wanted + (wanted.endsWith(" 1") ? " is" : " are") + " needed" + meant + ".");
     }
 
     private String subject() {
         String name = place.name();
         boolean index = !name.isEmpty() && name.chars().allMatch(Character::isDigit);
-        return name.isEmpty() ? "The scenario" : index ? "Entry " + (Integer.parseInt(name) + 1) + within() : Quoted.name(name);
+        return name.isEmpty()
+                ? "The scenario"
+                : index ? "Entry " + (Integer.parseInt(name) + 1) + within() : Quoted.name(name);
     }
 
     private String within() {
@@ -150,9 +167,15 @@ record SchemaSentence(Place place, JsonNode found, JsonNode schema, PositionInde
     }
 
     private String kind() {
-        return found.isObject() ? "an object" : found.isArray() ? "a list"
-                : found.isBoolean() ? found.toString()
-                : found.isNumber() ? "the number " + foundText() : "the text " + Quoted.name(found.stringValue());
+        return found.isObject()
+                ? "an object"
+                : found.isArray()
+                        ? "a list"
+                        : found.isBoolean()
+                                ? found.toString()
+                                : found.isNumber()
+                                        ? "the number " + foundText()
+                                        : "the text " + Quoted.name(found.stringValue());
     }
 
     private String wanted(String type) {

@@ -64,7 +64,10 @@ public record SourceText(String name, String text) {
             }
         }
         try {
-            return StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
+            return StandardCharsets.UTF_8
+                    .newDecoder()
+                    .decode(ByteBuffer.wrap(bytes))
+                    .toString();
         } catch (CharacterCodingException e) {
             throw refused(name, "is not text in UTF-8", "Save it as UTF-8; a scenario is a JSON text.");
         }

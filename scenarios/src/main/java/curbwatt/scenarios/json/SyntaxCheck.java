@@ -8,7 +8,8 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * Says in one sentence where and why a text is no JSON with comments, and what was expected. The parser proper says it in
+ * Says in one sentence where and why a text is no JSON with comments, and what was expected. The parser proper says it
+ * in
  * its own terms and stops wherever it notices; this walks the text for the sake of the sentence alone.
  */
 final class SyntaxCheck {
@@ -42,7 +43,8 @@ final class SyntaxCheck {
         }
         int end = skip(value(start, 1));
         if (end < text.length()) {
-            throw new NotJson(end, "Something follows after the end of the scenario: " + found(end) + ".", "Remove it.");
+            throw new NotJson(
+                    end, "Something follows after the end of the scenario: " + found(end) + ".", "Remove it.");
         }
     }
 
@@ -81,22 +83,27 @@ final class SyntaxCheck {
             at = skip(at + 1);
             if (charAt(at) == close) {
                 throw new NotJson(
-                        comma, "A comma stands after the last entry, before " + Quoted.name("" + close) + ".", "Remove it.");
+                        comma,
+                        "A comma stands after the last entry, before " + Quoted.name("" + close) + ".",
+                        "Remove it.");
             }
         }
     }
 
     private NotJson unfinished(int open, int end, int at, char close) {
         char found = charAt(at);
-        String opened = Quoted.name("" + text.charAt(open)) + " of line " + TextPosition.of(text, open).line();
+        String opened = Quoted.name("" + text.charAt(open)) + " of line "
+                + TextPosition.of(text, open).line();
         if (at >= text.length()) {
             return new NotJson(
-                    open, "The bracket " + Quoted.name("" + text.charAt(open)) + " is never closed.",
+                    open,
+                    "The bracket " + Quoted.name("" + text.charAt(open)) + " is never closed.",
                     "Close it with " + Quoted.name("" + close) + ".");
         }
         if (found == '}' || found == ']') {
             return new NotJson(
-                    at, "The bracket " + opened + " is closed with " + Quoted.name("" + found) + ".",
+                    at,
+                    "The bracket " + opened + " is closed with " + Quoted.name("" + found) + ".",
                     "Close it with " + Quoted.name("" + close) + ".");
         }
         return new NotJson(
@@ -114,12 +121,15 @@ final class SyntaxCheck {
             throw new NotJson(
                     at,
                     "A key in double quotes is expected, found is " + found(at) + ".",
-                    decimals ? "If the comma before it is a decimal one, write a point." : "Write it in double quotes.");
+                    decimals
+                            ? "If the comma before it is a decimal one, write a point."
+                            : "Write it in double quotes.");
         }
         int colon = skip(string(at));
         if (charAt(colon) != ':') {
             throw new NotJson(
-                    colon, "After the key " + text.substring(at, Math.min(string(at), at + 60))
+                    colon,
+                    "After the key " + text.substring(at, Math.min(string(at), at + 60))
                             + " a colon is expected, found is " + found(colon) + ".",
                     "Write a colon between key and value.");
         }
@@ -135,7 +145,9 @@ final class SyntaxCheck {
             if (charAt(at) == '\\') {
                 Matcher escape = ESCAPE.matcher(text).region(at, text.length());
                 if (!escape.lookingAt()) {
-                    throw new NotJson(at, "A backslash stands before a letter that it can't go with.",
+                    throw new NotJson(
+                            at,
+                            "A backslash stands before a letter that it can't go with.",
                             "For a backslash write two.");
                 }
                 at = escape.end();
@@ -175,7 +187,9 @@ final class SyntaxCheck {
         boolean noNumber = found.matches("'[+-]?(NaN|Infinity|Inf|nan|inf)'");
         throw new NotJson(
                 at,
-                noNumber ? found + " is not a number that can be computed with." : "A value is expected, found is " + found + ".",
+                noNumber
+                        ? found + " is not a number that can be computed with."
+                        : "A value is expected, found is " + found + ".",
                 noNumber ? "Write a finite number." : name ? "Write text in double quotes." : "Write a value here.");
     }
 

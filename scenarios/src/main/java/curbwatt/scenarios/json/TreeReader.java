@@ -121,7 +121,8 @@ final class TreeReader {
         return new Problem(
                 Problem.Severity.ERROR,
                 new SourcePosition(first.file(), at.line(), at.column(), first.path()),
-                "The key " + Quoted.name(place.name()) + " stands twice in one object, first in line " + first.line() + ".",
+                "The key " + Quoted.name(place.name()) + " stands twice in one object, first in line " + first.line()
+                        + ".",
                 "Leave one of them.");
     }
 

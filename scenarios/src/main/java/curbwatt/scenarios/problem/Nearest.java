@@ -45,10 +45,8 @@ public final class Nearest {
     private static int cheapest(int[][] d, String from, String to, int i, int j) {
         boolean same = from.charAt(i - 1) == to.charAt(j - 1);
         int best = Math.min(Math.min(d[i - 1][j], d[i][j - 1]) + 1, d[i - 1][j - 1] + (same ? 0 : 1));
-        boolean swapped = i > 1
-                && j > 1
-                && from.charAt(i - 1) == to.charAt(j - 2)
-                && from.charAt(i - 2) == to.charAt(j - 1);
+        boolean swapped =
+                i > 1 && j > 1 && from.charAt(i - 1) == to.charAt(j - 2) && from.charAt(i - 2) == to.charAt(j - 1);
         return swapped ? Math.min(best, d[i - 2][j - 2] + 1) : best;
     }
 }

@@ -4,7 +4,8 @@ package curbwatt.scenarios.problem;
 public interface Positions {
 
     /**
-     * Returns where the value at a JSON pointer begins. What the document does not have stands where the object that lacks
+     * Returns where the value at a JSON pointer begins. What the document does not have stands where the object that
+     * lacks
      * it begins.
      */
     SourcePosition ofValue(String pointer);

@@ -37,9 +37,12 @@ class DemoScenariosTest {
     @Test
     void anUnknownNameIsAnsweredWithTheNearest() {
         assertThatThrownBy(() -> scenarios.demo("nightclosure"))
-                .isInstanceOfSatisfying(ScenarioException.class, e -> assertThat(e.problems())
-                        .extracting(Problem::remedy)
-                        .containsExactly("Did you mean 'night-closure'? There are 'night-closure', 'lane-watch',"
-                                + " 'winter-breakdown'."));
+                .isInstanceOfSatisfying(
+                        ScenarioException.class,
+                        e -> assertThat(e.problems())
+                                .extracting(Problem::remedy)
+                                .containsExactly(
+                                        "Did you mean 'night-closure'? There are 'night-closure', 'lane-watch',"
+                                                + " 'winter-breakdown'."));
     }
 }
