@@ -23,14 +23,13 @@ record AlternatorAssembler(Guarded guarded, Assumptions assumptions) {
 
     /** Returns the alternator. */
     Alternator alternator(AlternatorEntry entry) {
-        assumptions.part("The alternator", entry.part());
         if (entry.pulleyRatio().isEmpty()) {
             assumptions.add("The alternator is taken to turn 2.5 times for one turn of the engine.");
         }
         if (entry.hotFactorLow().isEmpty() || entry.hotFactorHigh().isEmpty()) {
             assumptions.add(
-                    "The alternator is taken to lose output when hot as the one published machine did: 0.67 is left near"
-                            + " idle, 0.82 at speed.");
+                    "The alternator is taken to lose output when hot as the one published machine did: 0.67 is left"
+                            + " near idle, 0.82 at speed.");
         }
         if (entry.setPointV().isEmpty()) {
             assumptions.add("The regulator is taken to hold 14.2 V at 25 °C.");

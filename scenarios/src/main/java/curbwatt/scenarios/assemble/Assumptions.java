@@ -4,14 +4,17 @@ import curbwatt.engine.battery.label.FittedLabel;
 import curbwatt.engine.load.Load;
 import curbwatt.engine.scene.Scene;
 import curbwatt.engine.vehicle.Vehicle;
-import curbwatt.scenarios.file.CircuitEntry;
+import curbwatt.scenarios.file.AlternatorEntry;
+import curbwatt.scenarios.file.BatteryEntry;
+import curbwatt.scenarios.file.StarterEntry;
+import curbwatt.scenarios.file.VehicleEntry;
 import curbwatt.scenarios.problem.Quoted;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Collects sentences on what was estimated, taken from the catalogue, or taken for granted. */
 final class Assumptions {
@@ -22,22 +25,26 @@ final class Assumptions {
         sentences.add(sentence);
     }
 
-    /** Notes that something has its figures from the catalogue, as far as the file gives none. */
-    void part(String what, Optional<String> part) {
-        part.ifPresent(
-                name -> add(what + " has what the file leaves out from the catalogue part " + Quoted.name(name) + "."));
-    }
-
-    /** Notes which loads have their figures from the catalogue. */
-    void parts(List<CircuitEntry> circuits) {
-        Map<String, List<String>> loads = new LinkedHashMap<>();
-        circuits.stream()
+    /** Notes, in one sentence, what has figures from the catalogue. */
+    void parts(VehicleEntry vehicle) {
+        Map<String, List<String>> users = new LinkedHashMap<>();
+        vehicle.battery().flatMap(BatteryEntry::part).ifPresent(part -> use(users, part, "the battery"));
+        vehicle.alternator().flatMap(AlternatorEntry::part).ifPresent(part -> use(users, part, "the alternator"));
+        vehicle.circuits().stream()
                 .flatMap(circuit -> circuit.loads().stream())
                 .forEach(load -> load.part()
-                        .ifPresent(part -> loads.computeIfAbsent(part, key -> new ArrayList<>())
-                                .add(load.name().orElse(part))));
-        loads.forEach((part, names) -> add("Catalogue part " + Quoted.name(part)
-                + " supplies what the file leaves out for " + Quoted.list(names) + "."));
+                        .ifPresent(
+                                part -> use(users, part, Quoted.name(load.name().orElseThrow()))));
+        vehicle.starter().flatMap(StarterEntry::part).ifPresent(part -> use(users, part, "the starter"));
+        if (!users.isEmpty()) {
+            add(users.entrySet().stream()
+                    .map(user -> String.join(", ", user.getValue()) + " (" + user.getKey() + ")")
+                    .collect(Collectors.joining(", ", "The catalogue supplies what the file leaves out for ", ".")));
+        }
+    }
+
+    private static void use(Map<String, List<String>> users, String part, String user) {
+        users.computeIfAbsent(part, key -> new ArrayList<>()).add(user);
     }
 
     /** Notes figures of the label that were estimated. */
@@ -45,15 +52,15 @@ final class Assumptions {
         if (fitted.reserveEstimated()) {
             add(String.format(
                     Locale.ROOT,
-                    "The reserve capacity is estimated from the 20 h capacity: %.0f min (0.83 · C20^1.17, a maker's public"
-                            + " manual).",
+                    "The reserve capacity is estimated from the 20 h capacity: %.0f min (0.83 · C20^1.17, a maker's"
+                            + " public manual).",
                     fitted.figures().reserveMin()));
         }
         if (fitted.coldCrankingEstimated()) {
             add(String.format(
                     Locale.ROOT,
-                    "The cold cranking current is estimated from the 20 h capacity: %.0f A, in proportion to one published"
-                            + " label.",
+                    "The cold cranking current is estimated from the 20 h capacity: %.0f A, in proportion to one"
+                            + " published label.",
                     fitted.figures().coldCrankingA()));
         }
     }

@@ -23,7 +23,6 @@ record BatteryAssembler(Guarded guarded, Assumptions assumptions) {
 
     /** Returns the battery in its place. */
     BatteryInstallation installation(BatteryEntry entry) {
-        assumptions.part("The battery", entry.part());
         return guarded.build(entry.place(), () -> {
             FittedLabel fitted = LabelFit.of(label(entry));
             assumptions.estimated(fitted);

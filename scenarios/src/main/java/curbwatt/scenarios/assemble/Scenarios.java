@@ -67,8 +67,8 @@ public final class Scenarios {
         Guarded guarded = new Guarded(findings);
         Assumptions assumptions = new Assumptions();
         VehicleEntry entry = file.vehicle().orElseThrow();
+        assumptions.parts(entry);
         Vehicle vehicle = new VehicleAssembler(guarded, assumptions).vehicle(entry);
-        assumptions.parts(entry.circuits());
         SceneAssembler scenes = new SceneAssembler(guarded, assumptions);
         Scene scene = scenes.scene(file.title().orElseThrow(), file.scene().orElseThrow());
         assumptions.neverOn(vehicle, scene);

@@ -73,8 +73,8 @@ record TradeDoubts(ScenarioFile file, Findings findings) {
             findings.warning(
                     cutoff.place().key("tripV"),
                     text(
-                            "tripV is %.2f V; a rested battery at about three quarters of its charge has no more, so any load trips"
-                                    + " it early.",
+                            "tripV is %.2f V; a rested battery at about three quarters of its charge has no more, so"
+                                    + " any load trips it early.",
                             tripV),
                     "11.6 to 12.2 V are common; basis: published rest voltages of flooded batteries.");
         }
@@ -116,7 +116,8 @@ record TradeDoubts(ScenarioFile file, Findings findings) {
             findings.warning(
                     place,
                     text(
-                            "The load of this phase, %.0f A on average, is %.0f %% of what the hot alternator gives at idle, %.0f A.",
+                            "The load of this phase, %.0f A on average, is %.0f %% of what the hot alternator gives at"
+                                    + " idle, %.0f A.",
                             drawA, 100 * drawA / Math.max(outputA, 1e-3), outputA),
                     "Raise engineRpm or shed load; basis: FAA AC 43.13-1B, continuous load 80 % of output at most.");
         }

@@ -97,7 +97,6 @@ record VehicleAssembler(Guarded guarded, Assumptions assumptions) {
     }
 
     private StartingSystem starting(StarterEntry entry) {
-        assumptions.part("The starter", entry.part());
         if (entry.minimumCrankingV().isEmpty()) {
             assumptions.add(
                     "The engine is taken to start at the published minimum of the half-rating load test by temperature:"

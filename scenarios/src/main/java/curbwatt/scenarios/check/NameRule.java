@@ -38,8 +38,8 @@ final class NameRule implements Rule {
         if (first != null) {
             findings.error(
                     place,
-                    "Two of the vehicle's or scene's " + what + "s are called " + Quoted.name(name.get())
-                            + ", the first in line " + findings.line(first) + ".",
+                    "Two " + what + "s are called " + Quoted.name(name.get()) + ", the first in line "
+                            + findings.line(first) + ".",
                     "Give each " + what + " a name of its own"
                             + (what.equals("load") ? ", or write one of them with \"count\"." : "."));
         }

@@ -71,29 +71,21 @@ public record PartFilling(Catalogue catalogue, Findings findings) {
         }
         Place place = entry.key("part");
         Optional<Part> part = catalogue.find(name.get());
-        if (part.isEmpty()) {
-            findings.error(
-                    place,
-                    "The catalogue has no part " + Quoted.name(name.get()) + ".",
-                    Quoted.didYouMean(catalogue.nearest(wanted, name.get())) + "Parts of the kind '" + wanted + "': "
-                            + Quoted.list(catalogue.parts(wanted).stream()
-                                    .map(Part::name)
-                                    .toList()) + ".");
-            findings.spoil(place);
-            return Optional.empty();
+        if (part.isPresent() && part.get().kind() == wanted) {
+            return part;
         }
-        if (part.get().kind() != wanted) {
-            findings.error(
-                    place,
-                    "The part " + Quoted.name(name.get()) + " is of the kind '"
-                            + part.get().kind() + "'; here stands one of the" + " kind '" + wanted + "'.",
-                    "Parts of that kind: "
-                            + Quoted.list(catalogue.parts(wanted).stream()
-                                    .map(Part::name)
-                                    .toList()) + ".");
-            findings.spoil(place);
-            return Optional.empty();
-        }
-        return part;
+        List<String> nearest = catalogue.nearest(wanted, name.get());
+        List<String> all = catalogue.parts(wanted).stream().map(Part::name).toList();
+        findings.error(
+                place,
+                part.map(other -> "The part " + Quoted.name(name.get()) + " is of the kind '" + other.kind()
+                                + "'; here stands one of the kind '" + wanted + "'.")
+                        .orElse("The catalogue has no part " + Quoted.name(name.get()) + "."),
+                nearest.isEmpty()
+                        ? "Parts of the kind '" + wanted + "': " + Quoted.list(all) + "."
+                        : Quoted.didYouMean(nearest) + "The catalogue has " + all.size() + " parts of the kind '"
+                                + wanted + "'.");
+        findings.spoil(place);
+        return Optional.empty();
     }
 }

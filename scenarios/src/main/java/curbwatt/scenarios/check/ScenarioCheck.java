@@ -14,6 +14,7 @@ public final class ScenarioCheck {
             new AlternatorRule(),
             new FeedRule(),
             new PatternRule(),
+            new CountRule(),
             new CutoffRule(),
             new SceneRule());
 

@@ -4,8 +4,7 @@
  * <p>{@link curbwatt.scenarios.check.PartFilling} lays the file over the catalogue;
  * {@link curbwatt.scenarios.check.ScenarioCheck} runs every {@link curbwatt.scenarios.check.Rule}, which all report to
  * {@link curbwatt.scenarios.check.Findings}. A rule stays silent about a place where something was refused before, so
- * that a
- * mistake is told once.
+ * that a mistake is told once.
  *
  * <p>Does not build anything and does not simulate.
  */

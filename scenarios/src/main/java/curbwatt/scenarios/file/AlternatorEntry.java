@@ -46,8 +46,7 @@ public record AlternatorEntry(
 
     /**
      * Returns this entry with the part's figures where it has none of its own. A label or a table of its own replaces
-     * the
-     * part's as a whole table, or figure by figure.
+     * the part's as a whole table, or figure by figure.
      */
     public AlternatorEntry over(AlternatorEntry other) {
         boolean labelled = idleA.isPresent() || ratedA.isPresent();

@@ -50,8 +50,7 @@ public record LoadEntry(
 
     /**
      * Returns this entry with the part's figures where it has none of its own. A pattern or a voltage behaviour of its
-     * own
-     * replaces the part's as a whole.
+     * own replaces the part's as a whole.
      */
     public LoadEntry over(LoadEntry other) {
         boolean ownBehaviour = behaviour.isPresent() || voltageExponent.isPresent();

@@ -45,8 +45,8 @@ final class SchemaCheck {
      * What the schema refuses.
      *
      * @param problems one for each mistake
-     * @param spoilt places that a later rule must not complain of: refused values, and keys that were meant by
-     *     misspelt ones
+     * @param spoilt places that a later rule must not complain of: refused values, and keys that were meant by misspelt
+     * ones
      */
     record Refusal(List<Problem> problems, List<Place> spoilt) {}
 

@@ -99,7 +99,9 @@ record SchemaSentence(Place place, JsonNode found, JsonNode schema, PositionInde
         }
         return new Sentence(
                 subject + " is " + kind() + "; " + wanted(wanted) + " is expected.",
-                wanted.equals("array") && found.isObject() ? "Put [ and ] round it." : "");
+                wanted.equals("array") && found.isObject()
+                        ? "Put [ and ] round it."
+                        : schema.has("minimum") ? "Allowed is " + range(schema) + "." : "");
     }
 
     private Sentence choice(String subject) {

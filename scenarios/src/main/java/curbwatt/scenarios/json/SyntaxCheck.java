@@ -9,8 +9,7 @@ import java.util.regex.Pattern;
 
 /**
  * Says in one sentence where and why a text is no JSON with comments, and what was expected. The parser proper says it
- * in
- * its own terms and stops wherever it notices; this walks the text for the sake of the sentence alone.
+ * in its own terms and stops wherever it notices; this walks the text for the sake of the sentence alone.
  */
 final class SyntaxCheck {
     private static final int DEEPEST = 40;

@@ -8,6 +8,7 @@ import java.util.Locale;
 /** Names close to one that is not known: what the writer may have meant. */
 public final class Nearest {
     private static final int SUGGESTIONS = 3;
+    private static final int CLEARLY_FARTHER = 1;
 
     private Nearest() {}
 
@@ -15,13 +16,17 @@ public final class Nearest {
      * Returns the names near {@code wrong}, nearest first, three at most; ties in the order given.
      *
      * <p>Near is a name that can be reached by changing a third of the letters or less, whatever the case, or one that
-     * contains what was written.
+     * contains what was written. Names that are clearly farther than the nearest are left out.
      */
     public static List<String> to(String wrong, Collection<String> known) {
         String low = wrong.toLowerCase(Locale.ROOT).strip();
-        return known.stream()
+        List<String> near = known.stream()
                 .filter(name -> isNear(low, name.toLowerCase(Locale.ROOT)))
                 .sorted(Comparator.comparingInt(name -> distance(low, name.toLowerCase(Locale.ROOT))))
+                .toList();
+        int least = near.isEmpty() ? 0 : distance(low, near.get(0).toLowerCase(Locale.ROOT));
+        return near.stream()
+                .filter(name -> distance(low, name.toLowerCase(Locale.ROOT)) <= least + CLEARLY_FARTHER)
                 .limit(SUGGESTIONS)
                 .toList();
     }

@@ -5,8 +5,7 @@ public interface Positions {
 
     /**
      * Returns where the value at a JSON pointer begins. What the document does not have stands where the object that
-     * lacks
-     * it begins.
+     * lacks it begins.
      */
     SourcePosition ofValue(String pointer);
 

@@ -1,7 +1,6 @@
 /**
- * What ships with the program: the {@link curbwatt.scenarios.stock.Catalogue} of generic parts, each with the source
- * of its
- * figures, and the {@link curbwatt.scenarios.stock.DemoScenarios}.
+ * What ships with the program: the {@link curbwatt.scenarios.stock.Catalogue} of generic parts, each with the source of
+ * its figures, and the {@link curbwatt.scenarios.stock.DemoScenarios}.
  *
  * <p>Parts and scenarios are JSON resources; nothing is computed here.
  */
