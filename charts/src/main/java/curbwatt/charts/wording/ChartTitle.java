@@ -30,6 +30,9 @@ public record ChartTitle(RunStory story) {
     /** Smallest mean current that is worth a title (A). */
     private static final double NOTICEABLE_A = 0.5;
 
+    /** Smallest swing of the voltage that is worth a title (V). */
+    private static final double NOTICEABLE_V = 0.005;
+
     /** Voltage and charge over the scene: what decided, else how much is left. */
     public Heading voltage() {
         return new Heading(
@@ -98,9 +101,10 @@ public record ChartTitle(RunStory story) {
         DoubleSummaryStatistics node =
                 story.waveform().stream().mapToDouble(WaveformPoint::nodeV).summaryStatistics();
         double fromS = story.waveform().get(0).timeS();
-        return new Heading(
-                "Flashing swings the voltage between " + PlainText.volts(node.getMin()) + " and "
-                        + PlainText.volts(node.getMax()),
-                "Close-up " + PlainText.after(fromS) + ", every flash resolved");
+        String title = node.getMax() - node.getMin() < NOTICEABLE_V
+                ? "Flashing does not move the voltage, " + PlainText.volts(node.getMax())
+                : "Flashing swings the voltage between " + PlainText.volts(node.getMin()) + " and "
+                        + PlainText.volts(node.getMax());
+        return new Heading(title, "Close-up " + PlainText.after(fromS) + ", every flash resolved");
     }
 }

@@ -78,10 +78,11 @@ public final class PlainText {
         return number(energyWh, Math.abs(energyWh) < 10 ? 1 : 0) + " Wh";
     }
 
-    /** A number with so many decimals; no minus before a zero. */
+    /** A number with so many decimals, with a true minus sign; none before a zero. */
     public static String number(double value, int decimals) {
         String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
-        return text.matches("-0(\\.0*)?") ? text.substring(1) : text;
+        boolean zero = text.matches("-0(\\.0*)?");
+        return zero ? text.substring(1) : text.replace('-', '−');
     }
 
     /** A name in quotation marks. */

@@ -40,6 +40,7 @@ class PlainTextTest {
         assertThat(PlainText.amperes(38.2)).isEqualTo("38 A");
         assertThat(PlainText.percent(0.706)).isEqualTo("71 %");
         assertThat(PlainText.number(-0.001, 2)).isEqualTo("0.00");
+        assertThat(PlainText.number(-3.79, 2)).isEqualTo("−3.79");
     }
 
     @Test
