@@ -1,10 +1,13 @@
 package curbwatt.charts.command;
 
 import curbwatt.charts.output.FolderRefusedException;
+import curbwatt.scenarios.problem.Nearest;
 import curbwatt.scenarios.problem.ScenarioException;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.BooleanSupplier;
 import picocli.CommandLine;
 import picocli.CommandLine.ParameterException;
@@ -24,12 +27,10 @@ final class Complaints {
     /** A command line that can't be read. */
     int onBadCommandLine(ParameterException fault, String[] args) {
         CommandLine command = fault.getCommandLine();
-        err.println("error: " + message(fault));
         if (fault instanceof UnmatchedArgumentException unmatched) {
-            List<String> near = unmatched.getSuggestions();
-            if (!near.isEmpty()) {
-                err.println("       nearest: " + String.join(", ", near.subList(0, Math.min(3, near.size()))));
-            }
+            err.println("error: " + unknown(unmatched.getUnmatched().get(0), command));
+        } else {
+            err.println("error: " + message(fault));
         }
         err.println("See '" + command.getCommandSpec().qualifiedName() + " --help'.");
         return ExitCode.INPUT_FAULT.number();
@@ -53,6 +54,18 @@ final class Complaints {
             fault.printStackTrace(err);
         }
         return ExitCode.OUR_FAULT.number();
+    }
+
+    private static String unknown(String found, CommandLine command) {
+        boolean option = found.startsWith("-");
+        Set<String> known = option
+                ? command.getCommandSpec().optionsMap().keySet()
+                : command.getSubcommands().keySet();
+        String what = option ? "option" : known.isEmpty() ? "argument" : "command";
+        String wanted = found.replaceFirst("=.*", "");
+        List<String> near = Nearest.to(wanted, new TreeSet<>(known));
+        return "there is no " + what + " '" + wanted + "'" + (known.isEmpty() ? " here" : "")
+                + (near.isEmpty() ? "" : "; nearest: " + String.join(", ", near));
     }
 
     private static String message(ParameterException fault) {

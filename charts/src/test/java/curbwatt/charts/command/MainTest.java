@@ -106,9 +106,11 @@ class MainTest {
         Said option = Said.by("run", "demo:lane-watch", "--trace-spcing", "5");
         assertThat(option.exitCode()).isEqualTo(2);
         assertThat(option.err()).contains("--trace-spcing", "nearest: --trace-spacing", "curbwatt run --help");
+        assertThat(Said.by("run", "demo:lane-watch", "--otu=x").err()).contains("no option '--otu'; nearest: --out");
+        assertThat(Said.by("run", "demo:lane-watch", "another").err()).contains("no argument 'another' here");
         Said command = Said.by("chek", "demo:lane-watch");
         assertThat(command.exitCode()).isEqualTo(2);
-        assertThat(command.err()).contains("check");
+        assertThat(command.err()).contains("no command 'chek'; nearest: check");
     }
 
     @Test
