@@ -1,7 +1,6 @@
 package curbwatt.charts.wording;
 
 import curbwatt.charts.run.RunStory;
-import curbwatt.engine.budget.LoadBudget;
 import curbwatt.engine.event.Event;
 import curbwatt.engine.event.EventKind;
 import curbwatt.engine.result.PhaseSummary;
@@ -11,6 +10,7 @@ import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
@@ -83,28 +83,48 @@ public record ChartTitle(RunStory story) {
 
     /** Alternator output over engine speed: from which speed on it carries the load. */
     public Heading alternator() {
-        Optional<LoadBudget> heaviest = story.scenario().scene().phases().stream()
-                .filter(phase -> phase.mode().isRunning())
-                .map(phase -> LoadBudget.of(story.scenario().vehicle(), phase))
-                .max(Comparator.comparingDouble(LoadBudget::meanA));
-        String title = heaviest.filter(budget -> budget.meanA() >= NOTICEABLE_A)
-                .map(budget -> budget.balanceRpm().isPresent()
-                        ? "The hot alternator carries " + PlainText.amperes(budget.meanA()) + " from "
-                                + PlainText.number(budget.balanceRpm().getAsDouble(), 0) + " rpm up"
-                        : "The hot alternator never carries the " + PlainText.amperes(budget.meanA()) + " asked of it")
-                .orElse("What the alternator can give");
-        return new Heading(title, "Hot output against engine speed; the line is the mean load while the engine runs");
+        OptionalDouble heaviestA = story.result().phases().stream()
+                .filter(PhaseSummary::engineRan)
+                .mapToDouble(PhaseSummary::meanLoadA)
+                .filter(loadA -> loadA >= NOTICEABLE_A)
+                .max();
+        return new Heading(
+                heaviestA.isPresent() ? carries(heaviestA.getAsDouble()) : "What the alternator can give",
+                "Hot output against engine speed; the line is the mean load while the engine runs");
+    }
+
+    private String carries(double loadA) {
+        OptionalDouble balanceRpm = story.scenario()
+                .vehicle()
+                .alternator()
+                .map(alternator -> alternator.balanceRpm(loadA))
+                .orElse(OptionalDouble.empty());
+        return balanceRpm.isPresent()
+                ? "The hot alternator carries " + PlainText.amperes(loadA) + " from "
+                        + PlainText.number(balanceRpm.getAsDouble(), 0) + " rpm up"
+                : "The hot alternator never carries the " + PlainText.amperes(loadA) + " asked of it";
     }
 
     /** A few flash cycles: how far the voltage swings. */
     public Heading flash() {
-        DoubleSummaryStatistics node =
-                story.waveform().stream().mapToDouble(WaveformPoint::nodeV).summaryStatistics();
+        double untilS = first(EventKind.CUTOFF_TRIPPED).map(Event::timeS).orElse(Double.POSITIVE_INFINITY);
+        // the loads' going when a contact opens is no flash
+        DoubleSummaryStatistics node = story.waveform().stream()
+                .filter(point ->
+                        point.timeS() < untilS || story.waveform().get(0).timeS() >= untilS)
+                .mapToDouble(WaveformPoint::nodeV)
+                .summaryStatistics();
         double fromS = story.waveform().get(0).timeS();
         String title = node.getMax() - node.getMin() < NOTICEABLE_V
                 ? "Flashing does not move the voltage, " + PlainText.volts(node.getMax())
                 : "Flashing swings the voltage between " + PlainText.volts(node.getMin()) + " and "
                         + PlainText.volts(node.getMax());
         return new Heading(title, "Close-up " + PlainText.after(fromS) + ", every flash resolved");
+    }
+
+    private Optional<Event> first(EventKind kind) {
+        return story.result().events().stream()
+                .filter(event -> event.kind() == kind)
+                .findFirst();
     }
 }
