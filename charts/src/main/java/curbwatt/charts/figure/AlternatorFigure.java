@@ -5,6 +5,7 @@ import curbwatt.charts.style.HouseStyle;
 import curbwatt.charts.style.Palette;
 import curbwatt.charts.style.Typeface;
 import curbwatt.engine.alternator.Alternator;
+import curbwatt.engine.budget.LoadBudget;
 import curbwatt.engine.powertrain.EngineSpeed;
 import curbwatt.engine.result.PhaseSummary;
 import curbwatt.engine.scene.Phase;
@@ -45,7 +46,7 @@ public final class AlternatorFigure {
     private final double mostRpm;
     private final List<Mark> marks;
 
-    /** A phase in which the engine ran, with its mean load. */
+    /** A phase in which the engine ran, with the mean load of its budget. */
     private record Running(String name, double fromRpm, double toRpm, double demandA) {}
 
     /** An engine speed that is worth a label. */
@@ -244,11 +245,9 @@ public final class AlternatorFigure {
                         .mapToDouble(EngineSpeed.Point::engineRpm)
                         .max()
                         .orElseThrow();
-                running.add(new Running(
-                        phases.get(i).name(),
-                        speed.lowestRpm(),
-                        toRpm,
-                        summaries.get(i).meanLoadA()));
+                double demandA =
+                        LoadBudget.of(story.scenario().vehicle(), phases.get(i)).meanA();
+                running.add(new Running(phases.get(i).name(), speed.lowestRpm(), toRpm, demandA));
             }
         }
         return running;

@@ -25,8 +25,8 @@ import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.data.xy.DefaultXYDataset;
 
 /**
- * Where the current comes from and where it goes, over the scene: sources stacked upwards from the middle line, uses stacked
- * downwards, so that both sides are equally high at every instant.
+ * Where the current comes from and where it goes, over the scene: sources stacked upwards from the middle line,
+ * uses stacked downwards, so that both sides are equally high at every instant.
  */
 public final class BalanceFigure {
 
@@ -128,8 +128,8 @@ public final class BalanceFigure {
     }
 
     /**
-     * A step begins where its stretch begins and lasts to the next; equal neighbours are one step. Sums are rounded to what can
-     * be seen, so that a layer of no height leaves no sliver.
+     * A step begins where its stretch begins and lasts to the next; equal neighbours are one step. Sums are
+     * rounded to what can be seen, so that a layer of no height leaves no sliver.
      */
     private DefaultXYDataset steps(List<Layer> layers, int sign) {
         List<double[]> points = new ArrayList<>();

@@ -6,8 +6,8 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 
 /**
- * Rows in order of time, gathered into at most so many stretches of equal length: a picture has only so many columns, and a
- * drawing that holds more points is heavy without showing more.
+ * Rows in order of time, gathered into at most so many stretches of equal length: a picture has only so many
+ * columns, and a drawing that holds more points is heavy without showing more.
  *
  * @param <T> kind of row
  */
@@ -33,7 +33,8 @@ final class Buckets<T> {
             for (T row : rows) {
                 double at = time.applyAsDouble(row);
                 int place = length > 0 ? (int) Math.min(most - 1.0, (at - first) / length) : 0;
-                // A row stands for the time since the row before; the one that spans a jump goes where most of it lies.
+                // A row stands for the time since the row before; the one that spans a jump goes where most of it
+                // lies.
                 double middle = 0.5 * (before + at);
                 place += (int) jumps.stream().filter(jump -> jump < middle).count();
                 before = at;

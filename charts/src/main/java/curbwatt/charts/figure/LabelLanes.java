@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Finds room for labels that hang on upright lines: each stands beside its line in one of several lanes, the line runs on from
- * its lane towards the chart, and neither labels nor lines cross another label.
+ * Finds room for labels that hang on upright lines: each stands beside its line in one of several lanes, the line
+ * runs on from its lane towards the chart, and neither labels nor lines cross another label.
  */
 final class LabelLanes {
 

@@ -61,7 +61,10 @@ final class PhaseStrip {
         }
     }
 
-    /** Writes the strip with its lower edge at {@code bottom}, and draws the borders between phases through the panels. */
+    /**
+     * Writes the strip with its lower edge at {@code bottom}, and draws the borders between phases through the
+     * panels.
+     */
     void write(Pen pen, List<Panel> panels, double bottom) {
         Panel first = panels.get(0);
         Font strong = Typeface.prepare().strong(HouseStyle.SMALL);

@@ -16,8 +16,8 @@ public interface Picture {
     String svg();
 
     /**
-     * The same drawing for a page that carries {@link curbwatt.charts.style.Typeface#css} once: an {@code svg} element, no
-     * XML head, its ids beginning with {@link #name()} so that several fit on one page.
+     * The same drawing for a page that carries {@link curbwatt.charts.style.Typeface#css} once: an {@code svg}
+     * element, no XML head, its ids beginning with {@link #name()} so that several fit on one page.
      */
     String svgInline();
 

@@ -52,7 +52,10 @@ final class SideLabels {
         }
     }
 
-    /** Heights at least {@link #STEP} apart, near the wished ones (rising), within the bounds as far as there is room. */
+    /**
+     * Heights at least {@link #STEP} apart, near the wished ones (rising), within the bounds as far as there is
+     * room.
+     */
     static List<Double> spread(List<Double> wished, double from, double to) {
         List<Double> heights = new ArrayList<>(wished);
         for (int i = 0; i < heights.size(); i++) {

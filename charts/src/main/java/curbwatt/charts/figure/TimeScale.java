@@ -45,8 +45,8 @@ record TimeScale(String unit, double unitS, double durationS) {
     }
 
     /**
-     * A time as on a clock that starts with the scene: hours and minutes, and seconds too where the whole scene is short. Cut
-     * off, not rounded, as clocks do.
+     * A time as on a clock that starts with the scene: hours and minutes, and seconds too where the whole scene is
+     * short. Cut off, not rounded, as clocks do.
      */
     String clock(double timeS) {
         long seconds = (long) Math.floor(timeS + 1e-6);

@@ -7,9 +7,10 @@ import java.util.Locale;
 /**
  * Colours by what they stand for.
  *
- * <p>The hues are those of Okabe and Ito, "Color Universal Design" (2008), which readers with the usual kinds of colour
- * blindness tell apart; some are darkened so that thin lines and small text stay legible on white. Nothing is said by colour
- * alone: lines are labelled, and what lies side by side also differs in lightness, so that a grey print still reads.
+ * <p>The hues are those of Okabe and Ito, "Color Universal Design" (2008), which readers with the usual kinds of
+ * colour blindness tell apart; some are darkened so that thin lines and small text stay legible on white. Nothing
+ * is said by colour alone: lines are labelled, and what lies side by side also differs in lightness, so that a
+ * grey print still reads.
  */
 public enum Palette {
     /** Titles and figures. */
@@ -41,7 +42,7 @@ public enum Palette {
     /** Alternator, where its colour carries text. */
     ALTERNATOR_INK("#8a5a00"),
     /** Battery as a source. */
-    BATTERY("#56b4e9"),
+    BATTERY("#1f78b4"),
     /** Fastest of several discharges. */
     BATTERY_PALE("#4a9fd0"),
     /** Slowest of several discharges. */
@@ -67,7 +68,7 @@ public enum Palette {
             Color.decode("#63c2a6"),
             Color.decode("#a3481a"),
             Color.decode("#e6b3d0"),
-            Color.decode("#9aa3ae"));
+            Color.decode("#5f6b78"));
 
     private final Color color;
 

@@ -15,9 +15,9 @@ import java.util.List;
 /**
  * The typeface that ships with the program: Inter, regular and semi-bold.
  *
- * <p>Java draws no text at all on a machine without fonts or without fontconfig, the bundled ones included. It is therefore
- * told, before it looks, that this typeface is all there is. Where that comes too late because something else drew first, the
- * machine's own fonts have been found and nothing is lost.
+ * <p>Java draws no text at all on a machine without fonts or without fontconfig, the bundled ones included. It is
+ * therefore told, before it looks, that this typeface is all there is. Where that comes too late because something
+ * else drew first, the machine's own fonts have been found and nothing is lost.
  */
 public final class Typeface {
 
@@ -50,8 +50,8 @@ public final class Typeface {
     }
 
     /**
-     * The typeface, ready for drawing. The first call in a process lays two small files in the temporary folder, removed at
-     * its end, and turns off the search for a screen; every picture makes it by itself.
+     * The typeface, ready for drawing. The first call in a process lays two small files in the temporary folder,
+     * removed at its end, and turns off the search for a screen; every picture makes it by itself.
      *
      * @throws UncheckedIOException if the temporary folder can't be written
      */
@@ -69,7 +69,10 @@ public final class Typeface {
         return strong.deriveFont(size);
     }
 
-    /** Rules of a style sheet that carry the typeface, families {@code Inter} and {@code Inter SemiBold}; about 32 kB. */
+    /**
+     * Rules of a style sheet that carry the typeface, families {@code Inter} and {@code Inter SemiBold}; about 32
+     * kB.
+     */
     public static String css() {
         return face("Inter", REGULAR) + face("Inter SemiBold", STRONG);
     }

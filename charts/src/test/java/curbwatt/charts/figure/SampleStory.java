@@ -48,8 +48,8 @@ import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
- * An invented run with the features that pictures must show: flashing, a trip, a reclose, two engine states. Its figures are
- * plausible, not computed by the engine.
+ * An invented run with the features that pictures must show: flashing, a trip, a reclose, two engine states. Its
+ * figures are plausible, not computed by the engine.
  */
 final class SampleStory {
 
