@@ -28,7 +28,7 @@ class DemoScenariosTest {
                 .extracting(warning -> warning.position().path())
                 .isEqualTo(name.equals("winter-breakdown") ? List.of("vehicle.cutoffs[0].tripV") : List.of());
         assertThat(ready.vehicle().name()).isEqualTo("Incident truck 4");
-        assertThat(ready.vehicle().circuits()).hasSize(8);
+        assertThat(ready.vehicle().circuits()).hasSize(7);
         assertThat(ready.vehicle().loads().count()).isBetween(10L, 25L);
         assertThat(ready.requirements()).isNotEmpty();
         assertThat(ready.assumptions()).isNotEmpty();

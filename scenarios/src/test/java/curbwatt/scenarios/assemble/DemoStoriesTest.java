@@ -39,15 +39,13 @@ class DemoStoriesTest {
     void theWinterBreakdownStrandsTheCrewUnlessTheCutoffActsInTime() {
         String text = DemoScenarios.text("winter-breakdown");
 
-        assertThat(unmet(text)).extracting(Finding::requirement).hasExactlyElementsOfTypes(Requirement.WillStart.class);
-        assertThat(verdict(edited(
-                                text,
-                                "\"tripV\": 10.8",
-                                "\"tripV\": 11.9",
-                                "\"tripDelayS\": 120",
-                                "\"tripDelayS\": 60"))
-                        .isMet())
-                .isTrue();
+        assertThat(unmet(text))
+                .extracting(Finding::requirement)
+                .hasAtLeastOneElementOfType(Requirement.WillStart.class);
+        assertThat(unmet(edited(
+                        text, "\"tripV\": 10.8", "\"tripV\": 11.9", "\"tripDelayS\": 120", "\"tripDelayS\": 60")))
+                .extracting(Finding::requirement)
+                .hasOnlyElementsOfType(Requirement.HoldCircuits.class);
     }
 
     private List<Finding> unmet(String text) {
