@@ -1,6 +1,7 @@
 package curbwatt.charts.wording;
 
 import curbwatt.charts.run.RunStory;
+import curbwatt.engine.budget.LoadBudget;
 import curbwatt.engine.event.Event;
 import curbwatt.engine.event.EventKind;
 import curbwatt.engine.result.PhaseSummary;
@@ -83,14 +84,15 @@ public record ChartTitle(RunStory story) {
 
     /** Alternator output over engine speed: from which speed on it carries the load. */
     public Heading alternator() {
-        OptionalDouble heaviestA = story.result().phases().stream()
-                .filter(PhaseSummary::engineRan)
-                .mapToDouble(PhaseSummary::meanLoadA)
+        OptionalDouble heaviestA = story.scenario().scene().phases().stream()
+                .filter(phase -> phase.mode().isRunning())
+                .mapToDouble(phase ->
+                        LoadBudget.of(story.scenario().vehicle(), phase).meanA())
                 .filter(loadA -> loadA >= NOTICEABLE_A)
                 .max();
         return new Heading(
                 heaviestA.isPresent() ? carries(heaviestA.getAsDouble()) : "What the alternator can give",
-                "Hot output against engine speed; the line is the mean load while the engine runs");
+                "Hot output against engine speed; the line is the load budget while the engine runs");
     }
 
     private String carries(double loadA) {
