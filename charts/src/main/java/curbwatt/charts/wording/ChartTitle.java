@@ -6,6 +6,7 @@ import curbwatt.engine.event.Event;
 import curbwatt.engine.event.EventKind;
 import curbwatt.engine.result.PhaseSummary;
 import curbwatt.engine.result.RunResult;
+import curbwatt.engine.result.TraceRow;
 import curbwatt.engine.result.WaveformPoint;
 import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
@@ -27,6 +28,10 @@ public record ChartTitle(RunStory story) {
             EventKind.RUN_TIME_LIMIT_REACHED,
             EventKind.LOAD_DROPPED_OUT,
             EventKind.VOLTAGE_COLLAPSED);
+
+    /** What takes a circuit's supply away. */
+    private static final Set<EventKind> LOSSES =
+            Set.of(EventKind.CUTOFF_TRIPPED, EventKind.RUN_TIME_LIMIT_REACHED, EventKind.VOLTAGE_COLLAPSED);
 
     /** Smallest mean current that is worth a title (A). */
     private static final double NOTICEABLE_A = 0.5;
@@ -76,10 +81,28 @@ public record ChartTitle(RunStory story) {
         String title = notCarried
                 .map(phase -> "In " + PlainText.quoted(phase.phase()) + " the battery adds "
                         + PlainText.amperes(phase.meanBatteryA()) + " to what the alternator gives")
-                .or(() -> off.map(phase -> "In " + PlainText.quoted(phase.phase()) + " the battery carries "
-                        + PlainText.amperes(phase.meanBatteryA()) + " alone"))
+                .or(() -> off.map(this::carriedAlone))
                 .orElse("The alternator carries every load");
         return new Heading(title, "Mean currents by circuit, against what alternator and battery give");
+    }
+
+    /** What the battery carried in a phase while everything was on: up to the first loss of a supply in it. */
+    private String carriedAlone(PhaseSummary phase) {
+        double endS = phase.startS() + phase.durationS();
+        double lostS = story.result().events().stream()
+                .filter(event -> LOSSES.contains(event.kind()))
+                .mapToDouble(Event::timeS)
+                .filter(timeS -> timeS > phase.startS() && timeS < endS)
+                .findFirst()
+                .orElse(endS);
+        double meanA = story.trace().rows().stream()
+                .filter(row -> row.timeS() > phase.startS() && row.timeS() <= lostS)
+                .mapToDouble(TraceRow::batteryMeanA)
+                .average()
+                .orElse(phase.meanBatteryA());
+        String until = lostS < endS ? ", until the first supply is lost" : "";
+        return "In " + PlainText.quoted(phase.phase()) + " the battery carries " + PlainText.amperes(meanA) + " alone"
+                + until;
     }
 
     /** Alternator output over engine speed: from which speed on it carries the load. */
