@@ -11,7 +11,7 @@ import java.util.List;
 final class SceneFrame {
 
     private static final int LANE_HEIGHT = 16;
-    private static final int MOST_LANES = 5;
+    private static final int MOST_LANES = 8;
     private static final String MORE_ROOM = "+999 more";
 
     private final TimeScale scale;
@@ -31,23 +31,34 @@ final class SceneFrame {
         this.scale = scale;
         this.strip = strip;
         this.events = List.copyOf(events);
-        // In order of time the lanes fill from the top like a staircase, which reads best.
-        List<LabelLanes.Wish> wishes = labelled(most).stream()
-                .map(label -> new LabelLanes.Wish(
-                        leftPx + (rightPx - leftPx) * label.timeS() / scale.durationS(),
-                        Pen.width(label.text(scale), font())))
-                .toList();
         double edgePx = events.size() > most ? rightPx - Pen.width(MORE_ROOM, font()) - 8 : rightPx;
-        this.places = LabelLanes.places(wishes, leftPx, edgePx, MOST_LANES).stream()
-                .map(place -> place.of(events.indexOf(labelled(most).get(place.index()))))
-                .toList();
+        this.places = places(most, leftPx, edgePx, (rightPx - leftPx) / scale.durationS());
     }
 
-    private List<EventLabel> labelled(int most) {
-        return events.stream()
-                .limit(most)
-                .sorted(Comparator.comparing(EventLabel::timeS))
-                .toList();
+    /**
+     * Places for the marks that matter most, as many as find room together: one that matters less yields. Taken in order
+     * of time the lanes fill like a staircase with the texts to the right; taken backwards, with the texts to the left,
+     * which helps where much happens at the end.
+     */
+    private List<LabelLanes.Place> places(int most, double leftPx, double edgePx, double pxPerS) {
+        Comparator<EventLabel> inTime = Comparator.comparing(EventLabel::timeS);
+        for (int count = Math.min(most, events.size()); count > 0; count--) {
+            for (Comparator<EventLabel> order : List.of(inTime, inTime.reversed())) {
+                List<EventLabel> labelled =
+                        events.subList(0, count).stream().sorted(order).toList();
+                List<LabelLanes.Wish> wishes = labelled.stream()
+                        .map(label -> new LabelLanes.Wish(
+                                leftPx + pxPerS * label.timeS(), Pen.width(label.text(scale), font())))
+                        .toList();
+                List<LabelLanes.Place> found = LabelLanes.places(wishes, leftPx, edgePx, MOST_LANES);
+                if (found.size() == count) {
+                    return found.stream()
+                            .map(place -> place.of(events.indexOf(labelled.get(place.index()))))
+                            .toList();
+                }
+            }
+        }
+        return List.of();
     }
 
     /** Room that it takes above the first panel (px). */

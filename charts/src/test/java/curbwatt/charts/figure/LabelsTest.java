@@ -41,10 +41,11 @@ class LabelsTest {
                 SampleStory.engineOff(4 * SampleStory.HOUR_S, PictureBytesTest.chatter(4 * SampleStory.HOUR_S));
         List<String> texts = texts(VoltageFigure.of(story, Pictures.CAPTION));
 
-        assertThat(texts)
-                .filteredOn(text -> text.matches("(trip|reclosed) \\d:\\d\\d"))
-                .hasSizeBetween(6, 8);
-        assertThat(texts).contains("trip 0:05", "reclosed 0:11", "+33 more");
+        List<String> labels = texts.stream()
+                .filter(text -> text.matches("(trip|reclosed) \\d:\\d\\d"))
+                .toList();
+        assertThat(labels).hasSizeBetween(6, 8).contains("trip 0:05", "reclosed 0:11");
+        assertThat(texts).contains("+" + (40 - labels.size()) + " more");
     }
 
     @Test
