@@ -116,6 +116,7 @@ public final class ResultJson {
                                 .with("selfDischargedAh", charge.selfDischargedAh())
                                 .with("alternatorAh", charge.alternatorAh())
                                 .with("loadsAh", charge.loadsAh())
+                                .with("linkAh", charge.linkAh())
                                 .with("batteryRemainderAh", charge.batteryRemainderAh())
                                 .with("nodeRemainderAh", charge.nodeRemainderAh()))
                 .with(
@@ -125,6 +126,7 @@ public final class ResultJson {
                                 .with("releasedWh", energy.releasedWh())
                                 .with("loadsWh", energy.loadsWh())
                                 .with("feedLossWh", energy.feedLossWh())
+                                .with("linkLossWh", energy.linkLossWh())
                                 .with("batteryLossWh", energy.batteryLossWh())
                                 .with("gassingWh", energy.gassingWh())
                                 .with("remainderWh", energy.remainderWh()));

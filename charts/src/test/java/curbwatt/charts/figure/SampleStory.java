@@ -158,7 +158,8 @@ final class SampleStory {
                 alternatorA,
                 circuitA,
                 newCharge,
-                5);
+                5,
+                Optional.empty());
     }
 
     private static boolean isOpen(double timeS, List<Event> events) {
@@ -210,8 +211,10 @@ final class SampleStory {
                 phases,
                 List.of(),
                 List.of(),
-                new ChargeLedger(0, 0, 0, 0, 0, 0, 0, 0),
-                new EnergyLedger(0, 0, 0, 0, 0, 0, 0),
+                List.of(),
+                Optional.empty(),
+                new ChargeLedger(0, 0, 0, 0, 0, 0, 0, 0, 0),
+                new EnergyLedger(0, 0, 0, 0, 0, 0, 0, 0),
                 11.73,
                 2.24 / 4 * scene.durationS(),
                 last.stateOfChargeFraction(),
