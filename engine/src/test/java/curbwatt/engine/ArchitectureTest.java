@@ -32,7 +32,7 @@ class ArchitectureTest {
             load:          quantity
             powertrain:    quantity
             event
-            control:       quantity
+            control:       quantity powertrain
             vehicle:       quantity battery alternator load control powertrain
             scene:         quantity powertrain
             budget:        alternator load powertrain vehicle scene
