@@ -4,11 +4,10 @@ import curbwatt.engine.quantity.Require;
 
 /**
  * How much warmer the air under the hood is than the air outside: it nears a settled rise while the engine runs and
- * falls
- * away when it stands, each as an exponential, exact over a step of any length.
+ * falls away when it stands, each as an exponential, exact over a step of any length.
  *
- * <p>Left out: the short further rise after a hot engine stops, wind and vehicle speed. Figures are inputs; no published
- * source for a usual rise or time constant.
+ * <p>Left out: the short further rise after a hot engine stops, wind and vehicle speed. Figures are inputs; no
+ * published source for a usual rise or time constant.
  *
  * @param settledRiseK rise after long running (K), 0 … 100
  * @param warmingS time constant while the engine runs (s), 1 … 86400
