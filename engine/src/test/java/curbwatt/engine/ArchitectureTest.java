@@ -32,7 +32,7 @@ class ArchitectureTest {
             load:          quantity
             powertrain:    quantity
             event
-            control:       quantity
+            control:       quantity powertrain
             link:          quantity
             vehicle:       quantity battery alternator load control powertrain link
             scene:         quantity powertrain
