@@ -158,7 +158,7 @@ final class Actions {
         } else {
             load.dropOut(timeS);
         }
-        circuit.addUp();
+        bank.changed(circuit, timeS);
         EventKind did = returns ? EventKind.LOAD_RETURNED : EventKind.LOAD_DROPPED_OUT;
         book.event(timeS, did, load.load.name(), loadV, charge);
     }

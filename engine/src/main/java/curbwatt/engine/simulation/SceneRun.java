@@ -199,7 +199,7 @@ final class SceneRun {
     private void collapse(int place) {
         CircuitState circuit = bank.circuits.get(place);
         if (circuit.isFed()) {
-            bank.collapse(circuit);
+            bank.collapse(circuit, timeS);
             book.lost(place, timeS, circuit.circuit.name());
         }
     }
