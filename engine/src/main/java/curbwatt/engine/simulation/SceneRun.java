@@ -52,6 +52,7 @@ final class SceneRun {
         solver = new NodeSolver(bank.circuits);
         start = new OperatingPoint(bank.circuits.size());
         end = new OperatingPoint(bank.circuits.size());
+        end.nodeV = battery.terminal().voltageV(battery.removedAh(), battery.totalBoundAh(), 0);
         engine = new EngineState(vehicle.alternator());
         crank = new CrankProbe(vehicle.starting(), bank.circuits);
         book = new RunBook(battery, bank.circuits);
@@ -73,6 +74,9 @@ final class SceneRun {
                 step(phase, endS);
             }
             timeS = endS;
+            if (!engine.runs()) {
+                followRestart();
+            }
             boolean last = i == scene.phases().size() - 1;
             if (!engine.runs() || last) {
                 checkCrank(phase);
@@ -226,7 +230,7 @@ final class SceneRun {
         view.chargeEndFraction = battery.stateOfChargeFraction();
         view.batteryC = battery.temperatureC();
         view.readCutoff();
-        if (lengthS > 0) {
+        if (endS > timeS) {
             recorder.record(view);
         }
         timeS = endS;
