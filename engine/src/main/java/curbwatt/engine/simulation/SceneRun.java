@@ -138,7 +138,8 @@ final class SceneRun {
         double edgeS = Math.min(phaseEndS, bank.nextEdgeS());
         double lengthS = tryStep(Math.min(edgeS - timeS, engine.straightForS(timeS)));
         double actsS = actions.firstS(lengthS, start, end, engine.runs());
-        for (int cut = 0; cut < MOST_CUTS && actsS < lengthS - ONE_INSTANT_S && actsS > 0; cut++) {
+        // not shorter than an instant: rounding could put the crossing off again and again while the clock stands still
+        for (int cut = 0; cut < MOST_CUTS && actsS < lengthS - ONE_INSTANT_S && actsS > ONE_INSTANT_S; cut++) {
             lengthS = solveEnd(actsS) ? actsS : lengthS;
             actsS = actions.firstS(lengthS, start, end, engine.runs());
         }
