@@ -21,8 +21,10 @@ import curbwatt.engine.vehicle.Circuit;
 import java.util.Comparator;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
 
 /** One test for each rule of docs/events-rules.md about devices, named after it. */
+@Timeout(value = 120, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 class EventRulesTest {
     /** 20 A for ever: the node crosses a level at a time known in closed form. */
     private static final Circuit STEADY = new Circuit("a", 0, List.of(Loads.current("steady", 20)));
