@@ -28,8 +28,8 @@ final class LevelTimer {
     }
 
     /**
-     * As {@link #above}, for what gives a supply back: a delay of nothing is taken as the time a contact needs, or a load
-     * that sags its own supply could switch without end in one instant.
+     * As {@link #above}, for what gives a supply back: a delay of nothing is taken as the time a contact needs, or a
+     * load that sags its own supply could switch without end in one instant.
      */
     static LevelTimer returning(double levelV, double delayS) {
         return above(levelV, Math.max(delayS, LEAST_RETURN_S));

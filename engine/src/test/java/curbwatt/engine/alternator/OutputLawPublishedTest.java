@@ -91,34 +91,42 @@ class OutputLawPublishedTest {
                         reporter);
     }
 
-    /** Fit two points, predict the third. */
-    @ParameterizedTest
-    @CsvSource({
-        "120, 180, 2000, 6000, 4000, 170, 3.4, Sarafianos 2015 (13.5 V and 25 °C)",
-        "16, 48, 1300, 5000, 2500, 41, 2.2, a maker's public manual for a marine engine (hot)"
-    })
-    void predictsAThirdPoint(
-            double lowA,
-            double highA,
-            double lowRpm,
-            double highRpm,
-            double rpm,
-            double measuredA,
-            double toleranceA,
+    @Test
+    void predictsTheMiddlePointOfAClawPoleMachine(TestReporter reporter) {
+        thirdPoint(
+                new AlternatorLabel(120, 2000, 180, 6000),
+                new MeasuredOutputCurve.Point(4000, 170),
+                0.02,
+                "Sarafianos 2015 (13.5 V and 25 °C)",
+                reporter);
+    }
+
+    @Test
+    void predictsTheMiddlePointOfAMarineMachine(TestReporter reporter) {
+        thirdPoint(
+                new AlternatorLabel(16, 1300, 48, 5000),
+                new MeasuredOutputCurve.Point(2500, 41),
+                0.055,
+                "a maker's public manual for a marine engine (hot)",
+                reporter);
+    }
+
+    private static void thirdPoint(
+            AlternatorLabel label,
+            MeasuredOutputCurve.Point measured,
+            double toleranceFraction,
             String machine,
             TestReporter reporter) {
         new Published(
                         TOPIC,
-                        "measured at " + rpm + " /min, law through " + lowRpm + " and " + highRpm + " /min",
+                        "measured at " + measured.shaftRpm() + " /min, law through " + label.idleRpm() + " and "
+                                + label.ratedRpm() + " /min",
                         "A",
-                        measuredA,
-                        toleranceA,
+                        measured.outputA(),
+                        toleranceFraction * measured.outputA(),
                         Obtained.SEEN,
                         machine)
-                .check(
-                        ReactanceOutputCurve.through(new AlternatorLabel(lowA, lowRpm, highA, highRpm))
-                                .maximumA(rpm),
-                        reporter);
+                .check(ReactanceOutputCurve.through(label).maximumA(measured.shaftRpm()), reporter);
     }
 
     @ParameterizedTest

@@ -41,8 +41,8 @@ class LoadBudgetPublishedTest {
                         meanA,
                         0.0005,
                         Obtained.DERIVED,
-                        "currents from a maker's public manual and a public amateur-radio page; duties of an NIJ test and of "
-                                + "the trade")
+                        "currents from a maker's public manual and a public amateur-radio page; duties of an NIJ test "
+                                + "and of the trade")
                 .check(meanA(transmitA, receiveA, standbyA, transmitFraction, receiveFraction), reporter);
     }
 

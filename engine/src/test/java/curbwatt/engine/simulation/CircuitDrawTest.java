@@ -110,7 +110,7 @@ class CircuitDrawTest {
         assertThat(draw.slopeAPerV()).isCloseTo((aboveA - belowA) / 2e-5, within(1e-6));
     }
 
-    /** The solution with the highest voltage, found by walking down and by Brent's method, is the one that comes out. */
+    /** The solution with the highest voltage, found by walking down and Brent's method, is the one that comes out. */
     @Test
     void generalExponentsAgreeWithBrent() {
         SplittableRandom random = new SplittableRandom(20240);
