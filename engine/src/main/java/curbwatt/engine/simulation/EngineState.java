@@ -9,6 +9,8 @@ final class EngineState {
 
     /** A ramp is followed in steps of this share of its length. */
     private static final double RAMP_STEP_FRACTION = 0.05;
+    /** A corner nearer than this is taken as passed: the clock's rounding may hide it for ever (s). */
+    private static final double ONE_INSTANT_S = 1e-6;
 
     private final Optional<Alternator> alternator;
     private boolean runs;
@@ -60,9 +62,9 @@ final class EngineState {
             return Double.POSITIVE_INFINITY;
         }
         double rampS = alternator.get().rampS();
-        double rampStepS = timeS - rampFromS < rampS - 1e-9
+        double rampStepS = timeS - rampFromS < rampS - ONE_INSTANT_S
                 ? Math.min(rampS * RAMP_STEP_FRACTION, rampFromS + rampS - timeS)
                 : Double.POSITIVE_INFINITY;
-        return Math.min(rampStepS, phaseStartS + phase.speed().nextPointS(timeS - phaseStartS) - timeS);
+        return Math.min(rampStepS, phaseStartS + phase.speed().nextPointS(timeS - phaseStartS + ONE_INSTANT_S) - timeS);
     }
 }

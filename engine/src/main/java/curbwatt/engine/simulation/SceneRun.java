@@ -52,6 +52,7 @@ final class SceneRun {
         solver = new NodeSolver(bank.circuits);
         start = new OperatingPoint(bank.circuits.size());
         end = new OperatingPoint(bank.circuits.size());
+        end.nodeV = battery.terminal().voltageV(battery.removedAh(), battery.totalBoundAh(), 0);
         engine = new EngineState(vehicle.alternator());
         crank = new CrankProbe(vehicle.starting(), bank.circuits);
         book = new RunBook(battery, bank.circuits);
@@ -74,6 +75,9 @@ final class SceneRun {
                 step(phase, endS);
             }
             timeS = endS;
+            if (!engine.runs()) {
+                followRestart();
+            }
             boolean last = i == scene.phases().size() - 1;
             if (!engine.runs() || last) {
                 checkCrank(phase);
@@ -135,7 +139,8 @@ final class SceneRun {
         double edgeS = Math.min(phaseEndS, bank.nextEdgeS());
         double lengthS = tryStep(Math.min(edgeS - timeS, engine.straightForS(timeS)));
         double actsS = actions.firstS(lengthS, start, end, engine.runs());
-        for (int cut = 0; cut < MOST_CUTS && actsS < lengthS - ONE_INSTANT_S && actsS > 0; cut++) {
+        // not shorter than an instant: rounding could put the crossing off again and again while the clock stands still
+        for (int cut = 0; cut < MOST_CUTS && actsS < lengthS - ONE_INSTANT_S && actsS > ONE_INSTANT_S; cut++) {
             lengthS = solveEnd(actsS) ? actsS : lengthS;
             actsS = actions.firstS(lengthS, start, end, engine.runs());
         }
@@ -227,7 +232,7 @@ final class SceneRun {
         view.chargeEndFraction = battery.stateOfChargeFraction();
         view.batteryC = battery.temperatureC();
         view.readCutoff();
-        if (lengthS > 0) {
+        if (endS > timeS) {
             recorder.record(view);
         }
         timeS = endS;
