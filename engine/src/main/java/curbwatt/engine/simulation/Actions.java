@@ -35,7 +35,7 @@ final class Actions {
         this.book = book;
         linkName = vehicle.auxiliary().map(AuxiliaryBattery::linkName).orElse("");
         cutoffs = vehicle.cutoffs().stream().map(CutoffState::new).toList();
-        taps = vehicle.cutoffs().stream().map(this::tap).toArray(SenseTap[]::new);
+        taps = vehicle.cutoffs().stream().map(cutoff -> tap(cutoff.sense())).toArray(SenseTap[]::new);
     }
 
     List<CutoffState> cutoffs() {
@@ -47,14 +47,15 @@ final class Actions {
         return taps.length == 0 ? SenseTap.starterNode() : taps[0];
     }
 
-    private SenseTap tap(LowVoltageCutoff cutoff) {
-        if (cutoff.sense() instanceof SensePoint.FeedEnd end) {
+    /** Where a device senses. */
+    SenseTap tap(SensePoint sense) {
+        if (sense instanceof SensePoint.FeedEnd end) {
             return SenseTap.feedEnd(bank.circuits.stream()
                     .map(state -> state.circuit.name())
                     .toList()
                     .indexOf(end.circuit()));
         }
-        return cutoff.sense() instanceof SensePoint.EquipmentNode ? SenseTap.equipmentNode() : SenseTap.starterNode();
+        return sense instanceof SensePoint.EquipmentNode ? SenseTap.equipmentNode() : SenseTap.starterNode();
     }
 
     /** Time in a step at which the first of them acts; positive infinity: none does (s). */
@@ -149,6 +150,9 @@ final class Actions {
             if (did != EventKind.WARNING_BEGAN && did != EventKind.WARNING_ENDED) {
                 switchContact(cutoff, timeS);
             }
+            return;
+        }
+        if (load == null) {
             return;
         }
         double loadV = point.farV[bank.circuits.indexOf(circuit)];

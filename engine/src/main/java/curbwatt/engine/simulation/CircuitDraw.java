@@ -15,7 +15,7 @@ import java.util.List;
  */
 final class CircuitDraw {
 
-    private static final int MOST_ITERATIONS = 60;
+    private static final int MOST_ITERATIONS = 80;
 
     private final double feedOhm;
     private double constantA;
@@ -87,20 +87,29 @@ final class CircuitDraw {
         return true;
     }
 
+    /**
+     * Newton's method from the node's voltage down, kept between a voltage that lies above the root and one that lies
+     * below it, so that a long first step (a lamp behind a long wire) is not taken for a collapse.
+     */
     private boolean iterateFrom(double nodeV) {
+        double aboveV = nodeV;
+        double belowV = 0;
         double trialV = nodeV;
         for (int i = 0; i < MOST_ITERATIONS; i++) {
             double excessV = nodeV - trialV - feedOhm * drawA(trialV);
             double slope = -1 - feedOhm * drawSlopeAPerV(trialV);
             double changeV = -excessV / slope;
-            trialV += changeV;
-            if (slope >= 0 || !(trialV > 0)) {
-                return false;
-            }
-            if (Math.abs(changeV) < 1e-13 * nodeV) {
-                farV = trialV;
+            if (slope < 0 && Math.abs(changeV) < 1e-13 * nodeV) {
+                farV = trialV + changeV;
                 return true;
             }
+            if (excessV < 0 && slope < 0) {
+                aboveV = trialV;
+            } else {
+                belowV = trialV;
+            }
+            double nextV = trialV + changeV;
+            trialV = slope < 0 && nextV > belowV && nextV < aboveV ? nextV : 0.5 * (belowV + aboveV);
         }
         return false;
     }

@@ -24,7 +24,7 @@ final class LoadState {
         this.cycle = EdgeTrain.of(load.pattern());
         this.dropTimer = LevelTimer.below(load.dropOut().levelV(), 0);
         this.returnTimer =
-                LevelTimer.above(load.dropOut().returnV(), load.dropOut().returnDelayS());
+                LevelTimer.returning(load.dropOut().returnV(), load.dropOut().returnDelayS());
     }
 
     /** Whether it draws its rated current. */

@@ -92,9 +92,10 @@ final class NodeSolver {
         }
         double surplusA = sourceA + givenA - loadA;
         if (surplusA < 0) {
-            double startA = Math.max(0, guess.nodeV > FLOOR_V && drawAt(guess.nodeV) ? loadA - sourceA - givenA : 0);
-            Outcome warm = discharging(startA, sourceA, guess);
-            return warm == Outcome.SOLVED || startA == 0 ? warm : discharging(0, sourceA, guess);
+            double coldA = -surplusA;
+            double warmA = guess.nodeV > FLOOR_V && drawAt(guess.nodeV) ? Math.max(0, loadA - sourceA - givenA) : coldA;
+            Outcome warm = discharging(warmA, sourceA, guess);
+            return warm == Outcome.SOLVED || warmA == coldA ? warm : discharging(coldA, sourceA, guess);
         }
         double restGasA = terminal.gassingA(idleV);
         if (surplusA <= restGasA) {
@@ -138,33 +139,49 @@ final class NodeSolver {
     private Outcome discharging(double startA, double sourceA, NodePoint point) {
         double mainA = startA;
         double belowA = 0;
+        double beyondA = Double.POSITIVE_INFINITY;
+        Outcome collapse = Outcome.NODE_COLLAPSED;
         for (int i = 0; i < MOST_ITERATIONS; i++) {
             double nodeV = voltageV(mainA);
-            if (!(nodeV >= FLOOR_V)) {
-                if (mainA - belowA < 1e-6) {
-                    return Outcome.NODE_COLLAPSED;
+            boolean stands = nodeV >= FLOOR_V;
+            boolean fed = stands && drawAt(nodeV);
+            double batterySlope = terminal.slopeVPerA(surface, mainA);
+            double slope = fed ? 1 - loadSlope * batterySlope : 0;
+            if (slope <= 0) {
+                // past the fold, or a step too long: the root, if there is one, lies before
+                collapse = stands && (!fed || feedIsAtFault()) ? Outcome.CIRCUIT_COLLAPSED : Outcome.NODE_COLLAPSED;
+                beyondA = mainA;
+                if (beyondA - belowA < 1e-6) {
+                    return collapse;
                 }
-                mainA = 0.5 * (belowA + mainA);
+                mainA = 0.5 * (belowA + beyondA);
                 continue;
             }
-            if (!drawAt(nodeV)) {
-                return Outcome.CIRCUIT_COLLAPSED;
-            }
             double missingA = mainA + sourceA + givenA - loadA;
-            double batterySlope = terminal.slopeVPerA(surface, mainA);
-            double slope = 1 - loadSlope * batterySlope;
-            if (slope <= 0) {
-                return Outcome.NODE_COLLAPSED;
-            }
             if (Math.abs(missingA) < TOLERANCE_A * (1 + mainA)) {
                 return accept(point, nodeV, mainA, 0, sourceA, -batterySlope / slope);
             }
             if (missingA < 0) {
                 belowA = Math.max(belowA, mainA);
             }
-            mainA = Math.max(0, mainA - missingA / slope);
+            double nextA = Math.max(0, mainA - missingA / slope);
+            mainA = nextA < beyondA ? nextA : 0.5 * (belowA + beyondA);
         }
-        return Outcome.NODE_COLLAPSED;
+        return collapse;
+    }
+
+    /** Whether the circuit that asks for the most more as the voltage falls has a feed to blame; notes it as failed. */
+    private boolean feedIsAtFault() {
+        if (circuits.isEmpty()) {
+            return false;
+        }
+        failedCircuit = circuits.get(0);
+        for (CircuitState circuit : circuits) {
+            if (circuit.now.slopeAPerV() < failedCircuit.now.slopeAPerV()) {
+                failedCircuit = circuit;
+            }
+        }
+        return failedCircuit.circuit.feedOhm() > 0;
     }
 
     private Outcome charging(double startA, double sourceA, NodePoint point) {
