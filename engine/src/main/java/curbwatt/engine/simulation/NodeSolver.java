@@ -32,6 +32,9 @@ final class NodeSolver {
      */
     static final double FLOOR_V = 6;
 
+    /** More than any battery reaches by gassing (V). */
+    private static final double CEILING_V = 40;
+
     private static final int MOST_ITERATIONS = 80;
     private static final double TOLERANCE_A = 1e-11;
 
@@ -40,6 +43,7 @@ final class NodeSolver {
     private double openV;
     private double idleV;
     private double surface;
+    private double chargingSurface;
     private double loadA;
     private double loadSlope;
     private int failedCircuit = -1;
@@ -73,6 +77,8 @@ final class NodeSolver {
         double removedAh = battery.removedAh();
         double boundAh = battery.totalBoundAh();
         surface = terminal.surfaceState(removedAh, boundAh);
+        // a battery that has its whole charge takes no more, even where bound charge still holds its surface down
+        chargingSurface = removedAh <= 0 ? Math.max(surface, 1) : surface;
         idleV = terminal.idleV(removedAh, boundAh);
         openV = terminal.isNearlyExhausted(removedAh, boundAh) ? terminal.openV(removedAh, boundAh) : idleV;
         double sourceA = 0;
@@ -97,7 +103,7 @@ final class NodeSolver {
         if (surplusA <= restGasA) {
             return accept(guess, idleV, 0, surplusA, sourceA);
         }
-        return charging(Math.min(guess.mainA, 0), sourceA, guess);
+        return chargingSurface >= 1 ? gassingAlone(sourceA, guess) : charging(Math.min(guess.mainA, 0), sourceA, guess);
     }
 
     /**
@@ -117,9 +123,12 @@ final class NodeSolver {
 
     /** Main current at which the battery has a voltage; V falls with I, so Newton needs only to stay on its branch. */
     private double currentAt(double targetV, boolean charges, double guessA) {
+        if (charges && chargingSurface >= 1) {
+            return 0;
+        }
         double mainA = charges == guessA < 0 ? guessA : 0;
         for (int i = 0; i < MOST_ITERATIONS; i++) {
-            double slope = charges && mainA == 0 ? chargingSlope() : terminal.slopeVPerA(surface, mainA);
+            double slope = charges && mainA == 0 ? chargingSlope() : slope(mainA);
             double changeA = (targetV - voltageV(mainA)) / slope;
             mainA = charges ? Math.min(mainA + changeA, 0) : Math.max(mainA + changeA, 0);
             if (Math.abs(changeA) < TOLERANCE_A) {
@@ -130,7 +139,7 @@ final class NodeSolver {
     }
 
     private double chargingSlope() {
-        return terminal.slopeVPerA(surface, -Double.MIN_NORMAL);
+        return slope(-Double.MIN_NORMAL);
     }
 
     private Outcome discharging(double startA, double sourceA, OperatingPoint point) {
@@ -142,7 +151,7 @@ final class NodeSolver {
             double nodeV = voltageV(mainA);
             boolean stands = nodeV >= FLOOR_V;
             boolean fed = stands && drawAt(nodeV);
-            double slope = fed ? 1 - loadSlope * terminal.slopeVPerA(surface, mainA) : 0;
+            double slope = fed ? 1 - loadSlope * slope(mainA) : 0;
             if (slope <= 0) {
                 // past the fold, or a step too long: the root, if there is one, lies before
                 collapse = stands && (!fed || feedIsAtFault()) ? Outcome.CIRCUIT_COLLAPSED : Outcome.NODE_COLLAPSED;
@@ -197,12 +206,31 @@ final class NodeSolver {
             } else {
                 mostA = mainA;
             }
-            double batterySlope = mainA < 0 ? terminal.slopeVPerA(surface, mainA) : chargingSlope();
+            double batterySlope = mainA < 0 ? slope(mainA) : chargingSlope();
             double slope = 1 - (terminal.gassingSlopeAPerV(nodeV) + loadSlope) * batterySlope;
             double nextA = mainA - missingA / slope;
             mainA = nextA > leastA && nextA < mostA ? nextA : 0.5 * (leastA + mostA);
         }
         return Outcome.NODE_COLLAPSED;
+    }
+
+    /** A full battery takes a surplus by gassing alone: the voltage at which it does. */
+    private Outcome gassingAlone(double sourceA, OperatingPoint point) {
+        double belowV = idleV;
+        double aboveV = CEILING_V;
+        while (aboveV - belowV > 1e-13 * CEILING_V) {
+            double nodeV = 0.5 * (belowV + aboveV);
+            if (!drawAt(nodeV)) {
+                return Outcome.CIRCUIT_COLLAPSED;
+            }
+            if (sourceA - loadA > terminal.gassingA(nodeV)) {
+                belowV = nodeV;
+            } else {
+                aboveV = nodeV;
+            }
+        }
+        drawAt(belowV);
+        return accept(point, belowV, 0, sourceA - loadA, sourceA);
     }
 
     private Outcome accept(OperatingPoint point, double nodeV, double mainA, double gasA, double alternatorA) {
@@ -222,7 +250,11 @@ final class NodeSolver {
     }
 
     private double voltageV(double mainA) {
-        return (mainA > 0 ? openV : idleV) - terminal.dropV(surface, mainA);
+        return (mainA > 0 ? openV : idleV) - terminal.dropV(mainA < 0 ? chargingSurface : surface, mainA);
+    }
+
+    private double slope(double mainA) {
+        return terminal.slopeVPerA(mainA < 0 ? chargingSurface : surface, mainA);
     }
 
     private boolean drawAt(double nodeV) {
