@@ -35,6 +35,14 @@ public final class InHouse {
         public void setLevel(double levelV) {}
     }
 
+    /** Can be changed, many times in one line. */
+    public static final class FluentlySettable {
+        /** Sets nothing. */
+        public FluentlySettable setLevel(double levelV) {
+            return this;
+        }
+    }
+
     /** Has state that all share. */
     @SuppressWarnings({"UnusedVariable", "NonFinalStaticField"})
     public static final class Shared {
@@ -55,7 +63,15 @@ public final class InHouse {
     public record Sound(double currentA, double slopeVPerK, double fraction, List<Double> stepsA, int count) {
         /** A constant is no component. */
         public static final double LARGEST = 1.0;
+
+        /** A set point is a noun. */
+        public double setPointA() {
+            return currentA;
+        }
     }
+
+    /** Keeps every rule: the unit stands beside the number. */
+    public record Measured(double figure, String unit) {}
 
     /** Keeps every rule. */
     public static final class Refused extends IllegalArgumentException {}

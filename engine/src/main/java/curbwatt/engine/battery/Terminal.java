@@ -24,8 +24,8 @@ public final class Terminal {
     private static final double GAS_CONSTANT_J_PER_MOL_K = 8.314462618;
     private static final double COLDEST_C = -60;
     private static final double HOTTEST_C = 80;
-    /** Head that a battery being charged is taken to have at least: keeps its voltage finite after exhaustion. */
-    private static final double LEAST_CHARGING_HEAD = 1e-6;
+    /** Head that a battery at no current is taken to have at least: keeps its voltage finite after exhaustion. */
+    private static final double LEAST_IDLE_HEAD = 1e-3;
     /** Bulk that a charged surface is compared with at least: an emptied, chilled battery has none left by A(T). */
     private static final double LEAST_BULK = 0.01;
 
@@ -86,7 +86,7 @@ public final class Terminal {
     }
 
     /**
-     * Returns the terminal voltage, V.
+     * Returns the terminal voltage, V: {@link #openV} or {@link #idleV} less {@link #dropV}.
      *
      * <p>Discharging with an exhausted head (h ≤ 0) gives negative infinity, charging a surface that is full (s ≥ 1)
      * positive infinity: the current is not to be had at any voltage.
@@ -96,41 +96,74 @@ public final class Terminal {
      * @param currentA current of the main reaction, A, positive when discharging
      */
     public double voltageV(double removedAh, double boundAh, double currentA) {
+        double startV = currentA > 0 ? openV(removedAh, boundAh) : idleV(removedAh, boundAh);
+        return startV - dropV(surfaceState(removedAh, boundAh), currentA);
+    }
+
+    /**
+     * Returns the voltage that a discharge starts from as its current goes to nothing, V; negative infinity with an
+     * exhausted head.
+     *
+     * @param removedAh q, net charge removed, Ah
+     * @param boundAh Σx over the modes, Ah
+     */
+    public double openV(double removedAh, double boundAh) {
         double headFraction = headFraction(removedAh, boundAh);
-        if (currentA <= 0) {
-            headFraction = Math.max(headFraction, LEAST_CHARGING_HEAD);
-        } else if (headFraction <= 0) {
-            return Double.NEGATIVE_INFINITY;
-        }
+        return headFraction > 0 ? voltageAtHead(removedAh, boundAh, headFraction) : Double.NEGATIVE_INFINITY;
+    }
+
+    /**
+     * Returns the voltage of a battery that is left alone or being charged, before the charging current adds to it, V. As
+     * {@link #openV}, but finite: the last thousandth of the head is not told apart.
+     *
+     * @param removedAh q, net charge removed, Ah
+     * @param boundAh Σx over the modes, Ah
+     */
+    public double idleV(double removedAh, double boundAh) {
+        return voltageAtHead(removedAh, boundAh, Math.max(LEAST_IDLE_HEAD, headFraction(removedAh, boundAh)));
+    }
+
+    /** Whether so little of the head is left that {@link #openV} and {@link #idleV} differ. */
+    public boolean isNearlyExhausted(double removedAh, double boundAh) {
+        return headFraction(removedAh, boundAh) < LEAST_IDLE_HEAD;
+    }
+
+    private double voltageAtHead(double removedAh, double boundAh, double headFraction) {
         double bulkFraction = Math.max(1 - removedAh / totalChargeAh, Math.min(headFraction, LEAST_BULK));
         double surface = surfaceState(removedAh, boundAh);
-        double fixedV = emptyRestV + restSpanV * surface - concentrationV * Math.log(bulkFraction / headFraction);
+        return emptyRestV + restSpanV * surface + concentrationV * Math.log(headFraction / bulkFraction);
+    }
+
+    /**
+     * Returns what a current takes off the voltage, V: activation, resistance and, charging, the missing charge; below 0
+     * when charging.
+     *
+     * @param surface s, see {@link #surfaceState}
+     * @param currentA current of the main reaction, A, positive when discharging
+     */
+    public double dropV(double surface, double currentA) {
         if (currentA == 0) {
-            return fixedV;
+            return 0;
         }
         if (currentA < 0 && surface >= 1) {
-            return Double.POSITIVE_INFINITY;
+            return Double.NEGATIVE_INFINITY;
         }
-        double ohmic = resistanceOhm(surface) + (currentA < 0 ? acceptanceOhm / (1 - surface) : 0);
-        return fixedV - activationV * asinh(currentA / twiceExchangeA) - currentA * ohmic;
+        return activationV * asinh(currentA / twiceExchangeA) + currentA * ohmic(surface, currentA);
     }
 
     /**
      * Returns the slope of {@link #voltageV} over the current, V/A, never above 0; at no current that of the
      * discharging side, and negative infinity where a full surface takes no charge.
      *
-     * @param removedAh q, net charge removed, Ah
-     * @param boundAh Σx over the modes, Ah
+     * @param surface s, see {@link #surfaceState}
      * @param currentA current of the main reaction, A, positive when discharging
      */
-    public double slopeVPerA(double removedAh, double boundAh, double currentA) {
-        double surface = surfaceState(removedAh, boundAh);
+    public double slopeVPerA(double surface, double currentA) {
         if (currentA < 0 && surface >= 1) {
             return Double.NEGATIVE_INFINITY;
         }
-        double ohmic = resistanceOhm(surface) + (currentA < 0 ? acceptanceOhm / (1 - surface) : 0);
         double ratio = currentA / twiceExchangeA;
-        return -activationV / (twiceExchangeA * Math.sqrt(1 + ratio * ratio)) - ohmic;
+        return -activationV / (twiceExchangeA * Math.sqrt(1 + ratio * ratio)) - ohmic(surface, currentA);
     }
 
     /**
@@ -172,6 +205,10 @@ public final class Terminal {
 
     private double resistanceOhm(double surface) {
         return resistanceOhm * (1 + emptyResistanceRiseFraction * (1 - surface));
+    }
+
+    private double ohmic(double surface, double currentA) {
+        return resistanceOhm(surface) + (currentA < 0 ? acceptanceOhm / (1 - surface) : 0);
     }
 
     private static double asinh(double x) {

@@ -27,9 +27,9 @@ public enum EventKind {
     LOAD_DROPPED_OUT,
     /** A load that had dropped out draws current again [load]. */
     LOAD_RETURNED,
-    /** From here on the battery would no longer crank the engine at the required voltage [starter]. */
+    /** From here on the battery would no longer crank the engine at the required voltage [battery]. */
     RESTART_MARGIN_LOST,
-    /** The battery would crank the engine again [starter]. */
+    /** The battery would crank the engine again [battery]. */
     RESTART_MARGIN_REGAINED,
     /** No operating point: constant-power loads ask for more than feed or battery can deliver [circuit or node]. */
     VOLTAGE_COLLAPSED,

@@ -34,11 +34,14 @@ final class NodeSolver {
 
     private static final int MOST_ITERATIONS = 80;
     private static final double TOLERANCE_A = 1e-11;
+    /** Share of the last good voltage at which a circuit on the verge of its own collapse has collapsed. */
+    private static final double NEAR_FRACTION = 0.98;
 
     private final List<CircuitState> circuits;
     private Terminal terminal;
-    private double removedAh;
-    private double boundAh;
+    private double openV;
+    private double idleV;
+    private double surface;
     private double loadA;
     private double loadSlope;
     private int failedCircuit = -1;
@@ -69,18 +72,20 @@ final class NodeSolver {
      */
     Outcome solve(BatteryWork battery, double alternatorMaxA, double setPointV, OperatingPoint guess) {
         terminal = battery.terminal();
-        removedAh = battery.removedAh();
-        boundAh = battery.totalBoundAh();
-        double restV = voltageV(0);
+        double removedAh = battery.removedAh();
+        double boundAh = battery.totalBoundAh();
+        surface = terminal.surfaceState(removedAh, boundAh);
+        idleV = terminal.idleV(removedAh, boundAh);
+        openV = terminal.isNearlyExhausted(removedAh, boundAh) ? terminal.openV(removedAh, boundAh) : idleV;
         double sourceA = 0;
         if (alternatorMaxA > 0) {
-            double askedA = regulate(setPointV, restV, guess);
+            double askedA = regulate(setPointV, guess);
             if (askedA >= 0 && askedA <= alternatorMaxA) {
                 return Outcome.SOLVED;
             }
             sourceA = askedA < 0 ? 0 : alternatorMaxA;
         }
-        if (!drawAt(restV)) {
+        if (!drawAt(idleV)) {
             return Outcome.CIRCUIT_COLLAPSED;
         }
         double surplusA = sourceA - loadA;
@@ -90,9 +95,9 @@ final class NodeSolver {
             Outcome warm = discharging(warmA, sourceA, guess);
             return warm == Outcome.SOLVED || warmA == coldA ? warm : discharging(coldA, sourceA, guess);
         }
-        double restGasA = terminal.gassingA(restV);
+        double restGasA = terminal.gassingA(idleV);
         if (surplusA <= restGasA) {
-            return accept(guess, restV, 0, surplusA, sourceA);
+            return accept(guess, idleV, 0, surplusA, sourceA);
         }
         return charging(Math.min(guess.mainA, 0), sourceA, guess);
     }
@@ -101,11 +106,11 @@ final class NodeSolver {
      * Fills in the point at the set-point, and says what it asks of the alternator (A); infinity: a feed would
      * collapse.
      */
-    private double regulate(double setPointV, double restV, OperatingPoint point) {
+    private double regulate(double setPointV, OperatingPoint point) {
         if (!drawAt(setPointV)) {
             return Double.POSITIVE_INFINITY;
         }
-        boolean charges = restV < setPointV;
+        boolean charges = idleV < setPointV;
         double mainA = currentAt(setPointV, charges, point.mainA);
         double gasA = charges ? terminal.gassingA(setPointV) : 0;
         accept(point, setPointV, mainA, gasA, loadA - mainA + gasA);
@@ -116,7 +121,7 @@ final class NodeSolver {
     private double currentAt(double targetV, boolean charges, double guessA) {
         double mainA = charges == guessA < 0 ? guessA : 0;
         for (int i = 0; i < MOST_ITERATIONS; i++) {
-            double slope = charges && mainA == 0 ? chargingSlope() : terminal.slopeVPerA(removedAh, boundAh, mainA);
+            double slope = charges && mainA == 0 ? chargingSlope() : terminal.slopeVPerA(surface, mainA);
             double changeA = (targetV - voltageV(mainA)) / slope;
             mainA = charges ? Math.min(mainA + changeA, 0) : Math.max(mainA + changeA, 0);
             if (Math.abs(changeA) < TOLERANCE_A) {
@@ -127,26 +132,19 @@ final class NodeSolver {
     }
 
     private double chargingSlope() {
-        return terminal.slopeVPerA(removedAh, boundAh, -Double.MIN_NORMAL);
+        return terminal.slopeVPerA(surface, -Double.MIN_NORMAL);
     }
 
     private Outcome discharging(double startA, double sourceA, OperatingPoint point) {
         double mainA = startA;
         double belowA = 0;
         double beyondA = Double.POSITIVE_INFINITY;
-        Outcome collapse = Outcome.NODE_COLLAPSED;
-        for (int i = 0; i < MOST_ITERATIONS; i++) {
+        for (int i = 0; i < MOST_ITERATIONS && beyondA - belowA > 1e-6; i++) {
             double nodeV = voltageV(mainA);
-            boolean stands = nodeV >= FLOOR_V;
-            boolean fed = stands && drawAt(nodeV);
-            double slope = fed ? 1 - loadSlope * terminal.slopeVPerA(removedAh, boundAh, mainA) : 0;
+            double slope = nodeV >= FLOOR_V && drawAt(nodeV) ? 1 - loadSlope * terminal.slopeVPerA(surface, mainA) : 0;
             if (slope <= 0) {
                 // past the fold, or a step too long: the root, if there is one, lies before
-                collapse = stands && !fed ? Outcome.CIRCUIT_COLLAPSED : Outcome.NODE_COLLAPSED;
                 beyondA = mainA;
-                if (beyondA - belowA < 1e-6) {
-                    return collapse;
-                }
                 mainA = 0.5 * (belowA + beyondA);
                 continue;
             }
@@ -160,7 +158,8 @@ final class NodeSolver {
             double nextA = Math.max(0, mainA - missingA / slope);
             mainA = nextA < beyondA ? nextA : 0.5 * (belowA + beyondA);
         }
-        return collapse;
+        // a circuit that a trifle less would cut off is at fault, not the node
+        return drawAt(NEAR_FRACTION * voltageV(belowA)) ? Outcome.NODE_COLLAPSED : Outcome.CIRCUIT_COLLAPSED;
     }
 
     private Outcome charging(double startA, double sourceA, OperatingPoint point) {
@@ -168,7 +167,7 @@ final class NodeSolver {
         double leastA = -sourceA;
         double mostA = 0;
         for (int i = 0; i < MOST_ITERATIONS; i++) {
-            double nodeV = mainA < 0 ? voltageV(mainA) : voltageV(0);
+            double nodeV = voltageV(Math.min(mainA, 0));
             if (!drawAt(nodeV)) {
                 return Outcome.CIRCUIT_COLLAPSED;
             }
@@ -182,7 +181,7 @@ final class NodeSolver {
             } else {
                 mostA = mainA;
             }
-            double batterySlope = mainA < 0 ? terminal.slopeVPerA(removedAh, boundAh, mainA) : chargingSlope();
+            double batterySlope = mainA < 0 ? terminal.slopeVPerA(surface, mainA) : chargingSlope();
             double slope = 1 - (terminal.gassingSlopeAPerV(nodeV) + loadSlope) * batterySlope;
             double nextA = mainA - missingA / slope;
             mainA = nextA > leastA && nextA < mostA ? nextA : 0.5 * (leastA + mostA);
@@ -207,7 +206,7 @@ final class NodeSolver {
     }
 
     private double voltageV(double mainA) {
-        return terminal.voltageV(removedAh, boundAh, mainA);
+        return (mainA > 0 ? openV : idleV) - terminal.dropV(surface, mainA);
     }
 
     private boolean drawAt(double nodeV) {

@@ -52,11 +52,11 @@ final class SceneRun {
         solver = new NodeSolver(bank.circuits);
         start = new OperatingPoint(bank.circuits.size());
         end = new OperatingPoint(bank.circuits.size());
-        end.nodeV = battery.terminal().voltageV(battery.removedAh(), battery.totalBoundAh(), 0);
         engine = new EngineState(vehicle.alternator());
         crank = new CrankProbe(vehicle.starting(), bank.circuits);
         book = new RunBook(battery, bank.circuits);
         actions = new Actions(bank, vehicle.cutoffs(), book);
+        end.nodeV = battery.terminal().idleV(battery.removedAh(), battery.totalBoundAh());
         restart = new RestartWatch(book, vehicle.battery().name());
         view = new StepView(
                 start,
@@ -163,30 +163,30 @@ final class SceneRun {
                 case SOLVED -> {
                     return;
                 }
-                case CIRCUIT_COLLAPSED -> collapse(solver.failedCircuit(), null);
+                case CIRCUIT_COLLAPSED -> {
+                    int failed = solver.failedCircuit();
+                    collapsed(bank.circuits.get(failed).circuit.name());
+                    collapse(failed);
+                }
                 case NODE_COLLAPSED -> {
+                    collapsed("node");
                     for (int c = 0; c < bank.circuits.size(); c++) {
-                        if (bank.circuits.get(c).isFed()) {
-                            collapse(c, c == 0 ? "node" : "");
-                        }
+                        collapse(c);
                     }
                 }
             }
         }
     }
 
-    private void collapse(int place, String subject) {
+    private void collapsed(String subject) {
+        book.event(timeS, EventKind.VOLTAGE_COLLAPSED, subject, start.nodeV, battery.stateOfChargeFraction());
+    }
+
+    private void collapse(int place) {
         CircuitState circuit = bank.circuits.get(place);
-        String name = circuit.circuit.name();
-        bank.collapse(circuit);
-        book.lost(place, timeS, name);
-        if (subject == null || !subject.isEmpty()) {
-            book.event(
-                    timeS,
-                    EventKind.VOLTAGE_COLLAPSED,
-                    subject == null ? name : subject,
-                    start.nodeV,
-                    battery.stateOfChargeFraction());
+        if (circuit.isFed()) {
+            bank.collapse(circuit);
+            book.lost(place, timeS, circuit.circuit.name());
         }
     }
 

@@ -31,7 +31,7 @@ class TerminalTest {
         double secant = (terminal.voltageV(removedAh, boundAh, currentA + step)
                         - terminal.voltageV(removedAh, boundAh, currentA - step))
                 / (2 * step);
-        assertThat(terminal.slopeVPerA(removedAh, boundAh, currentA))
+        assertThat(terminal.slopeVPerA(terminal.surfaceState(removedAh, boundAh), currentA))
                 .isCloseTo(secant, within(1e-6 * Math.abs(secant)));
     }
 
@@ -46,7 +46,7 @@ class TerminalTest {
                     for (double currentA = -200; currentA <= 800; currentA += 10) {
                         double now = terminal.voltageV(removedAh, boundAh, currentA);
                         assertThat(now).isLessThanOrEqualTo(before);
-                        assertThat(terminal.slopeVPerA(removedAh, boundAh, currentA))
+                        assertThat(terminal.slopeVPerA(terminal.surfaceState(removedAh, boundAh), currentA))
                                 .isLessThanOrEqualTo(0);
                         before = now;
                     }
@@ -92,8 +92,8 @@ class TerminalTest {
         double activationV = 0.07 * Math.log(currentA / 0.9828 + Math.sqrt(1 + Math.pow(currentA / 0.9828, 2)));
         assertThat(warm.voltageV(missingAh, 0, -currentA) - restV - ohmicV - activationV)
                 .isCloseTo(1.0, within(1e-9));
-        assertThat(cool.slopeVPerA(missingAh, 0, -currentA))
-                .isLessThan(warm.slopeVPerA(missingAh, 0, -currentA) - 0.19);
+        assertThat(cool.slopeVPerA(cool.surfaceState(missingAh, 0), -currentA))
+                .isLessThan(warm.slopeVPerA(warm.surfaceState(missingAh, 0), -currentA) - 0.19);
     }
 
     /** Gassing at its reference point is 0.02 A for 100 Ah by construction; the rest follows from the exponents. */
@@ -117,7 +117,7 @@ class TerminalTest {
         assertThat(aged.at(25).gassingA(14))
                 .isEqualTo(battery(Chemistry.FLOODED).at(25).gassingA(14));
         // at a large current the slope is the ohmic resistance and little else
-        assertThat(aged.at(25).slopeVPerA(0, 0, 1000)).isCloseTo(-0.004, within(0.0001));
+        assertThat(aged.at(25).slopeVPerA(aged.at(25).surfaceState(0, 0), 1000)).isCloseTo(-0.004, within(0.0001));
         assertThat(BatteryState.atStateOfCharge(0.5, aged).removedAh()).isCloseTo(0.3 * 70.2, within(1e-12));
     }
 

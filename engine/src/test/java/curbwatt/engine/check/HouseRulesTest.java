@@ -47,6 +47,7 @@ class HouseRulesTest {
     @Test
     void settersAreReported() {
         assertReports(HouseRules.NO_SETTERS, InHouse.Settable.class);
+        assertReports(HouseRules.NO_SETTERS, InHouse.FluentlySettable.class);
     }
 
     @Test
@@ -77,6 +78,7 @@ class HouseRulesTest {
     void soundClassesAreAccepted() {
         for (ArchRule rule : RULES) {
             assertAccepts(rule, InHouse.Sound.class);
+            assertAccepts(rule, InHouse.Measured.class);
             assertAccepts(rule, InHouse.Refused.class);
             assertAccepts(rule, InHouse.Kind.class);
             assertAccepts(rule, ((Object) InHouse.Kind.ONE).getClass());
@@ -86,8 +88,21 @@ class HouseRulesTest {
     @ParameterizedTest
     @ValueSource(
             strings = {
-                "ratedCurrentA", "capacityC20Ah", "slopeVPerK", "growthPerH", "dropVPerA", "areaMm2", "timeMs",
-                "resistanceMilliOhm", "dutyFraction", "fraction", "exponent", "peukertExponent", "energyWh", "ratePerVh"
+                "ratedCurrentA",
+                "capacityC20Ah",
+                "slopeVPerK",
+                "growthPerH",
+                "dropVPerA",
+                "areaMm2",
+                "timeMs",
+                "resistanceMilliOhm",
+                "resistance25COhm",
+                "dutyFraction",
+                "fraction",
+                "exponent",
+                "peukertExponent",
+                "energyWh",
+                "ratePerVh"
             })
     void unitsAreFoundAtTheEnd(String name) {
         assertThat(UnitSuffix.ends(name)).isTrue();

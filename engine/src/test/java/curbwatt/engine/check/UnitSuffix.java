@@ -12,7 +12,7 @@ public final class UnitSuffix {
             "V", "A", "Ah", "As", "Vh", "W", "Wh", "J", "Ohm", "F", "Hz", // electrical
             "S", "Ms", "Min", "H", "Days", // time; Ms is milliseconds
             "C", "K", "Percent", // temperature, and hundredths
-            "Rpm", "M", "Mm", "Mm2", "Litres", "Kg", "Mol"); // shaft, copper, fuel, matter
+            "Rpm", "M", "Mm", "Mm2", "Litres", "Kg", "Mol", "Px"); // shaft, copper, fuel, matter, pictures
 
     /** Endings of a number without a unit; they may also be the whole name. */
     static final List<String> RATIOS = List.of("Fraction", "Ratio", "Exponent", "Factor");
@@ -30,8 +30,9 @@ public final class UnitSuffix {
         String unit = "(?:" + String.join("|", UNITS) + ")";
         String ratio = String.join("|", RATIOS);
         String whole = ratio.toLowerCase(Locale.ROOT);
-        // The letter before the unit is small or a digit, so that "levelSOC" is not taken for degrees Celsius.
+        // The letter before the unit is small or a digit, so that "levelSOC" is not taken for degrees Celsius;
+        // "resistance25COhm" says at which temperature.
         return Pattern.compile(
-                whole + "|\\w*[a-z0-9](?:" + ratio + "|" + unit + "(?:Per" + unit + ")?|Per" + unit + ")");
+                whole + "|\\w*(?:[a-z0-9]|[0-9]C)(?:" + ratio + "|" + unit + "(?:Per" + unit + ")?|Per" + unit + ")");
     }
 }

@@ -1,0 +1,243 @@
+package curbwatt.charts.figure;
+
+import curbwatt.charts.run.RunStory;
+import curbwatt.charts.style.HouseStyle;
+import curbwatt.charts.style.Palette;
+import curbwatt.charts.style.Typeface;
+import curbwatt.engine.event.Event;
+import curbwatt.engine.event.EventKind;
+import curbwatt.engine.result.PhaseSummary;
+import curbwatt.engine.result.TraceRow;
+import java.awt.Color;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.XYStepAreaRenderer;
+import org.jfree.chart.ui.RectangleInsets;
+import org.jfree.data.xy.DefaultXYDataset;
+
+/**
+ * Where the current comes from and where it goes, over the scene: sources stacked upwards from the middle line,
+ * uses stacked downwards, so that both sides are equally high at every instant.
+ */
+public final class BalanceFigure {
+
+    private static final int WIDTH = 960;
+    private static final int RIGHT = 190;
+    private static final int PLOT_HEIGHT = 380;
+    private static final int COLUMNS = 240;
+    private static final int MOST_LABELS = 5;
+
+    /** A contact that chatters would leave no stretch whole. */
+    private static final int MOST_JUMPS = 60;
+
+    /** Means below this are not worth a line in the key (A). */
+    private static final double VISIBLE_A = 0.05;
+
+    private static final Set<EventKind> MARKED =
+            Set.of(EventKind.CUTOFF_TRIPPED, EventKind.CUTOFF_RECLOSED, EventKind.RUN_TIME_LIMIT_REACHED);
+
+    private final RunStory story;
+    private final TimeScale scale;
+    private final Buckets<TraceRow> buckets;
+    private final PhaseStrip strip;
+    private final SceneFrame frame;
+    private final List<Layer> sources;
+    private final List<Layer> uses;
+    private final double mostA;
+    private final double visibleA;
+
+    /** One colour of the stack. */
+    private record Layer(String name, Color color, ToDoubleFunction<TraceRow> currentA) {}
+
+    private BalanceFigure(RunStory story) {
+        this.story = story;
+        this.scale = TimeScale.of(story.result().durationS());
+        this.buckets = new Buckets<>(story.trace().rows(), TraceRow::timeS, COLUMNS, jumps(story));
+        this.strip =
+                new PhaseStrip(story.scenario().scene().phases(), story.result().phases(), scale);
+        List<EventLabel> events = EventLabel.of(
+                story.result().events().stream()
+                        .filter(event -> MARKED.contains(event.kind()))
+                        .toList(),
+                scale.durationS());
+        this.frame = new SceneFrame(scale, strip, events, MOST_LABELS, HouseStyle.LEFT, WIDTH - RIGHT);
+        this.sources = shown(List.of(
+                new Layer("alternator", Palette.ALTERNATOR.color(), TraceRow::alternatorMeanA),
+                new Layer("battery", Palette.BATTERY.color(), row -> Math.max(0, row.batteryMeanA()))));
+        this.uses = shown(uses(new StackGroups(story.trace())));
+        this.mostA = Math.max(1, Math.max(highest(sources), highest(uses)));
+        this.visibleA = mostA / PLOT_HEIGHT;
+    }
+
+    /**
+     * The picture {@code balance}.
+     *
+     * @param story a run with a trace of at least one line
+     * @param caption the words above it
+     */
+    public static Picture of(RunStory story, Caption caption) {
+        return new BalanceFigure(story).sheet(caption);
+    }
+
+    private Sheet sheet(Caption caption) {
+        Head head = new Head(caption, List.of(), WIDTH);
+        int top = head.height() + 6 + frame.height();
+        int height = top + PLOT_HEIGHT + HouseStyle.BELOW + 8;
+        XYPlot plot = plot();
+        plot.setInsets(new RectangleInsets(top, 0, 8, RIGHT));
+        ChartDrawing drawing =
+                new ChartDrawing(HouseStyle.chart(plot), new Rectangle2D.Double(0, 0, WIDTH, height), (pen, panels) -> {
+                    head.write(pen);
+                    frame.write(pen, panels);
+                    writeSides(pen, panels.get(0));
+                });
+        return new Sheet("balance", caption, alternativeText(), WIDTH, height, drawing);
+    }
+
+    private XYPlot plot() {
+        NumberAxis axis = HouseStyle.upright("Current, A", Palette.INK.color());
+        // Both sides count upwards from the middle: the sign is a matter of drawing.
+        HouseStyle.ticks(axis, -1.06 * mostA, 1.06 * mostA, 8, "0;\u200a0");
+        XYPlot plot = HouseStyle.plot(scale.axis(), axis);
+        strip.shade(plot);
+        int layer = addStack(plot, 0, sources, 1);
+        addStack(plot, layer, uses, -1);
+        return plot;
+    }
+
+    /** The tallest sum is drawn first, so that the lower ones cover it. */
+    private int addStack(XYPlot plot, int firstPlace, List<Layer> layers, int sign) {
+        int place = firstPlace;
+        for (int top = layers.size() - 1; top >= 0; top--) {
+            List<Layer> below = layers.subList(0, top + 1);
+            XYStepAreaRenderer renderer = new XYStepAreaRenderer(XYStepAreaRenderer.AREA);
+            renderer.setSeriesPaint(0, layers.get(top).color());
+            plot.setDataset(place, steps(below, sign));
+            plot.setRenderer(place++, renderer);
+        }
+        return place;
+    }
+
+    /**
+     * A step begins where its stretch begins and lasts to the next; equal neighbours are one step. Sums are
+     * rounded to what can be seen, so that a layer of no height leaves no sliver.
+     */
+    private DefaultXYDataset steps(List<Layer> layers, int sign) {
+        List<double[]> points = new ArrayList<>();
+        double lastA = Double.NaN;
+        for (int i = 0; i < buckets.stretches().size(); i++) {
+            double sumA = sign
+                    * visibleA
+                    * Math.round(sumA(layers, buckets.stretches().get(i)) / visibleA);
+            if (points.isEmpty() || sumA != lastA) {
+                points.add(new double[] {scale.at(buckets.startOf(i)), sumA});
+                lastA = sumA;
+            }
+        }
+        points.add(new double[] {scale.at(scale.durationS()), lastA});
+        DefaultXYDataset dataset = new DefaultXYDataset();
+        dataset.addSeries("stack", new double[][] {
+            points.stream().mapToDouble(point -> point[0]).toArray(),
+            points.stream().mapToDouble(point -> point[1]).toArray()
+        });
+        return dataset;
+    }
+
+    private void writeSides(Pen pen, Panel panel) {
+        double zero = panel.y(0);
+        pen.line(panel.area().getX(), zero, panel.area().getMaxX(), zero, Palette.INK.color(), HouseStyle.SIDE_LINE);
+        List<Layer> downwards = new ArrayList<>(sources);
+        Collections.reverse(downwards);
+        writeSide(pen, panel, "comes from", downwards, zero - 18 * (downwards.size() + 1) - 4);
+        writeSide(pen, panel, "goes to", uses, zero + 22);
+    }
+
+    /** Names in the order of the stack, each with its mean over the scene. */
+    private void writeSide(Pen pen, Panel panel, String heading, List<Layer> layers, double top) {
+        Typeface typeface = Typeface.prepare();
+        double x = panel.area().getMaxX() + 14;
+        double y = top;
+        pen.text(
+                heading + ", mean A", typeface.regular(HouseStyle.SMALL), Palette.MUTED.color(), x, y, Pen.Anchor.LEFT);
+        for (Layer layer : layers) {
+            y += 18;
+            pen.fill(new Rectangle2D.Double(x, y - 10, 12, 11), layer.color());
+            String figure = String.format(Locale.ROOT, "%.1f", meanA(layer));
+            double figureEnd = WIDTH - 20;
+            double room = figureEnd - Pen.width(figure, typeface.strong(HouseStyle.SMALL)) - 8 - (x + 18);
+            pen.text(
+                    Pen.fitted(layer.name(), typeface.regular(HouseStyle.SMALL), room),
+                    typeface.regular(HouseStyle.SMALL),
+                    Palette.INK.color(),
+                    x + 18,
+                    y,
+                    Pen.Anchor.LEFT);
+            pen.text(figure, typeface.strong(HouseStyle.SMALL), Palette.INK.color(), figureEnd, y, Pen.Anchor.RIGHT);
+        }
+    }
+
+    private List<Layer> uses(StackGroups groups) {
+        List<Layer> layers = new ArrayList<>();
+        for (int i = 0; i < groups.names().size(); i++) {
+            int group = i;
+            layers.add(new Layer(groups.names().get(i), Palette.group(i), row -> groups.currentA(group, row)));
+        }
+        layers.add(new Layer("charging", Palette.CHARGING.color(), row -> Math.max(0, -row.batteryMeanA())));
+        return layers;
+    }
+
+    /** Means must not run across an instant at which a circuit or the engine is switched. */
+    private static List<Double> jumps(RunStory story) {
+        Stream<Double> phases = story.result().phases().stream().map(PhaseSummary::startS);
+        Stream<Double> contacts = story.result().events().stream()
+                .filter(event -> MARKED.contains(event.kind()))
+                .map(Event::timeS)
+                .limit(MOST_JUMPS);
+        return Stream.concat(phases, contacts).toList();
+    }
+
+    private List<Layer> shown(List<Layer> layers) {
+        return layers.stream().filter(layer -> meanA(layer) >= VISIBLE_A).toList();
+    }
+
+    private double highest(List<Layer> layers) {
+        return buckets.stretches().stream()
+                .mapToDouble(rows -> sumA(layers, rows))
+                .max()
+                .orElse(0);
+    }
+
+    private double meanA(Layer layer) {
+        return story.trace().rows().stream()
+                .skip(1)
+                .mapToDouble(layer.currentA())
+                .average()
+                .orElse(0);
+    }
+
+    private static double sumA(List<Layer> layers, List<TraceRow> rows) {
+        return layers.stream()
+                .mapToDouble(layer ->
+                        rows.stream().mapToDouble(layer.currentA()).average().orElse(0))
+                .sum();
+    }
+
+    private String alternativeText() {
+        return "Mean currents over time. Comes from: " + inWords(sources) + ". Goes to: " + inWords(uses) + ".";
+    }
+
+    private String inWords(List<Layer> layers) {
+        return layers.stream()
+                .map(layer -> String.format(Locale.ROOT, "%s %.1f A", layer.name(), meanA(layer)))
+                .collect(Collectors.joining(", "));
+    }
+}

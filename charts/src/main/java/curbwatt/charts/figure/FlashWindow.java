@@ -1,0 +1,88 @@
+package curbwatt.charts.figure;
+
+import curbwatt.charts.run.RunStory;
+import curbwatt.engine.control.LowVoltageCutoff;
+import curbwatt.engine.control.SensePoint;
+import curbwatt.engine.event.Event;
+import curbwatt.engine.event.EventKind;
+import curbwatt.engine.result.WaveformPoint;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+
+/** A few flash cycles with what can be read off them. */
+final class FlashWindow {
+
+    /** A reading nearer to the sensed voltage than this is the same line (V). */
+    private static final double SAME_V = 0.002;
+
+    private final List<WaveformPoint> points;
+    private final Optional<LowVoltageCutoff> cutoff;
+    private final OptionalDouble tripS;
+    private final List<WaveformPoint> flashing;
+
+    FlashWindow(RunStory story) {
+        this.points = story.waveform();
+        this.cutoff = story.scenario().vehicle().cutoffs().stream().findFirst();
+        this.tripS = story.result().events().stream()
+                .filter(event -> event.kind() == EventKind.CUTOFF_TRIPPED)
+                .mapToDouble(Event::timeS)
+                .filter(timeS -> timeS > startS() && timeS <= endS())
+                .findFirst();
+        // What comes after the contact has opened is no flash.
+        List<WaveformPoint> before = points.stream()
+                .filter(point -> tripS.isEmpty() || point.timeS() < tripS.getAsDouble() - 1e-6)
+                .toList();
+        this.flashing = before.isEmpty() ? points : before;
+    }
+
+    List<WaveformPoint> points() {
+        return points;
+    }
+
+    double startS() {
+        return points.get(0).timeS();
+    }
+
+    double endS() {
+        return points.get(points.size() - 1).timeS();
+    }
+
+    /** The first cutoff, whose voltages the points hold. */
+    Optional<LowVoltageCutoff> cutoff() {
+        return cutoff;
+    }
+
+    /** When a contact opens within the window (s). */
+    OptionalDouble tripS() {
+        return tripS;
+    }
+
+    /** Circuit at the end of whose feed the cutoff senses. */
+    Optional<String> sensedCircuit() {
+        return cutoff.map(LowVoltageCutoff::sense)
+                .map(sense -> sense instanceof SensePoint.FeedEnd end ? end.circuit() : null);
+    }
+
+    /** Whether filter or sensor error part the reading from the sensed voltage. */
+    boolean hasOwnReading() {
+        return cutoff.isPresent()
+                && points.stream().anyMatch(point -> Math.abs(point.readingV() - point.sensedV()) > SAME_V);
+    }
+
+    /** Lowest value while it flashes. */
+    double lowest(ToDoubleFunction<WaveformPoint> value) {
+        return flashing.stream().mapToDouble(value).min().orElseThrow();
+    }
+
+    /** Highest value while it flashes. */
+    double highest(ToDoubleFunction<WaveformPoint> value) {
+        return flashing.stream().mapToDouble(value).max().orElseThrow();
+    }
+
+    /** How far the node voltage falls from its highest to its lowest while it flashes (V). */
+    double sagV() {
+        return highest(WaveformPoint::nodeV) - lowest(WaveformPoint::nodeV);
+    }
+}

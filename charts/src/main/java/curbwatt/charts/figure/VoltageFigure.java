@@ -1,0 +1,225 @@
+package curbwatt.charts.figure;
+
+import curbwatt.charts.run.RunStory;
+import curbwatt.charts.style.HouseStyle;
+import curbwatt.charts.style.Palette;
+import curbwatt.engine.control.SensePoint;
+import curbwatt.engine.result.RunResult;
+import curbwatt.engine.result.TraceRow;
+import curbwatt.engine.vehicle.Vehicle;
+import curbwatt.engine.verdict.Requirement;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.jfree.chart.axis.NumberAxis;
+import org.jfree.chart.axis.NumberTickUnit;
+import org.jfree.chart.plot.CombinedDomainXYPlot;
+import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.ui.RectangleInsets;
+import org.jfree.data.xy.DefaultXYDataset;
+
+/** Voltage and state of charge over the scene, with everything that acted on them. */
+public final class VoltageFigure {
+
+    private static final int WIDTH = 960;
+    private static final int RIGHT = 148;
+    private static final int VOLTAGE_HEIGHT = 290;
+    private static final int CHARGE_HEIGHT = 110;
+    private static final int GAP = 14;
+    private static final int COLUMNS = 380;
+    private static final int MOST_LABELS = 8;
+    private static final double LOWEST_SHOWN_V = 4;
+
+    /** Below this a difference is not a flash but the slope of the line (V). */
+    private static final double VISIBLE_RANGE_V = 0.02;
+
+    private final RunStory story;
+    private final Vehicle vehicle;
+    private final TimeScale scale;
+    private final Buckets<TraceRow> buckets;
+    private final List<Levels.Level> levels;
+    private final SceneFrame frame;
+    private final List<EventLabel> events;
+    private final PhaseStrip strip;
+
+    private VoltageFigure(RunStory story) {
+        this.story = story;
+        this.vehicle = story.scenario().vehicle();
+        this.scale = TimeScale.of(story.result().durationS());
+        this.buckets = new Buckets<>(story.trace().rows(), TraceRow::timeS, COLUMNS);
+        this.levels = Levels.of(vehicle);
+        this.events = EventLabel.of(story.result().events(), scale.durationS());
+        this.strip =
+                new PhaseStrip(story.scenario().scene().phases(), story.result().phases(), scale);
+        this.frame = new SceneFrame(scale, strip, events, MOST_LABELS, HouseStyle.LEFT, WIDTH - RIGHT);
+    }
+
+    /**
+     * The picture {@code voltage}.
+     *
+     * @param story a run with a trace of at least one line
+     * @param caption the words above it
+     */
+    public static Picture of(RunStory story, Caption caption) {
+        return new VoltageFigure(story).sheet(caption);
+    }
+
+    private Sheet sheet(Caption caption) {
+        Head head = new Head(caption, keys(), WIDTH);
+        int top = head.height() + frame.height();
+        int height = top + VOLTAGE_HEIGHT + GAP + CHARGE_HEIGHT + HouseStyle.BELOW + 8;
+        CombinedDomainXYPlot both = new CombinedDomainXYPlot(scale.axis());
+        both.setGap(GAP);
+        both.add(voltagePlot(), VOLTAGE_HEIGHT);
+        both.add(chargePlot(), CHARGE_HEIGHT);
+        both.setInsets(new RectangleInsets(top, 0, 8, RIGHT));
+        ChartDrawing drawing =
+                new ChartDrawing(HouseStyle.chart(both), new Rectangle2D.Double(0, 0, WIDTH, height), (pen, panels) -> {
+                    head.write(pen);
+                    frame.write(pen, panels);
+                    writeVoltage(pen, panels.get(0));
+                    writeCharge(pen, panels.get(1));
+                });
+        return new Sheet("voltage", caption, alternativeText(), WIDTH, height, drawing);
+    }
+
+    private XYPlot voltagePlot() {
+        NumberAxis axis = HouseStyle.upright("Voltage, V", Palette.VOLTAGE.color());
+        double lowest = rows().stream()
+                .mapToDouble(row -> Math.min(row.nodeMinV(), sensesAtFeedEnd() ? row.sensedMinV() : row.nodeMinV()))
+                .min()
+                .orElse(12);
+        double highest = rows().stream().mapToDouble(TraceRow::nodeMaxV).max().orElse(13);
+        double lowestLevel =
+                levels.stream().mapToDouble(Levels.Level::levelV).min().orElse(lowest);
+        double highestLevel =
+                levels.stream().mapToDouble(Levels.Level::levelV).max().orElse(highest);
+        double from = Math.max(LOWEST_SHOWN_V, Math.min(lowest, lowestLevel));
+        double to = Math.max(from + 0.4, Math.max(highest, highestLevel));
+        double pad = 0.05 * (to - from);
+        HouseStyle.ticks(axis, from - pad, to + pad, 7, "0");
+        XYPlot plot = HouseStyle.plot(null, axis);
+        strip.shade(plot);
+        int layer = 0;
+        if (sensesAtFeedEnd()) {
+            plot.setDataset(layer, Band.range(buckets, scale, TraceRow::sensedMinV, TraceRow::sensedMaxV));
+            plot.setRenderer(layer++, Band.renderer(Palette.SENSED_RANGE.color(), 0.8f));
+        }
+        plot.setDataset(layer, Band.range(buckets, scale, TraceRow::nodeMinV, TraceRow::nodeMaxV));
+        plot.setRenderer(layer++, Band.renderer(Palette.VOLTAGE_RANGE.color(), 0.7f));
+        plot.setDataset(layer, line(buckets.line(TraceRow::nodeMeanV), 1));
+        plot.setRenderer(layer, HouseStyle.line(Palette.VOLTAGE.color(), HouseStyle.MAIN_LINE));
+        return plot;
+    }
+
+    private XYPlot chargePlot() {
+        NumberAxis axis = HouseStyle.upright("Charge, %", Palette.CHARGE.color());
+        axis.setRange(0, 100);
+        axis.setTickUnit(new NumberTickUnit(25, HouseStyle.numbers("0")));
+        XYPlot plot = HouseStyle.plot(null, axis);
+        strip.shade(plot);
+        plot.setDataset(line(buckets.line(TraceRow::stateOfChargeFraction), 100));
+        plot.setRenderer(HouseStyle.line(Palette.CHARGE.color(), HouseStyle.MAIN_LINE));
+        return plot;
+    }
+
+    private DefaultXYDataset line(double[][] points, double factor) {
+        double[][] scaled = new double[2][points[0].length];
+        for (int i = 0; i < points[0].length; i++) {
+            scaled[0][i] = scale.at(points[0][i]);
+            scaled[1][i] = factor * points[1][i];
+        }
+        DefaultXYDataset dataset = new DefaultXYDataset();
+        dataset.addSeries("line", scaled);
+        return dataset;
+    }
+
+    private void writeVoltage(Pen pen, Panel panel) {
+        List<SideLabels.Label> labels = new ArrayList<>(Levels.draw(pen, panel, levels));
+        TraceRow last = rows().get(rows().size() - 1);
+        labels.add(new SideLabels.Label(
+                "node " + Levels.volts(last.nodeMeanV()),
+                panel.yInside(last.nodeMeanV()),
+                Palette.VOLTAGE.color(),
+                true));
+        for (EventLabel event : events) {
+            if (event.hasShownVoltage()) {
+                double y = panel.yInside(event.events().get(0).voltageV());
+                pen.dot(panel.x(scale.at(event.timeS())), y, event.color());
+            }
+        }
+        SideLabels.write(pen, panel, labels, RIGHT);
+    }
+
+    private void writeCharge(Pen pen, Panel panel) {
+        List<SideLabels.Label> labels = new ArrayList<>();
+        story.scenario().requirements().stream()
+                .filter(Requirement.KeepCharge.class::isInstance)
+                .mapToDouble(asked -> 100 * ((Requirement.KeepCharge) asked).leastFraction())
+                .max()
+                .ifPresent(least -> labels.addAll(Levels.draw(
+                        pen,
+                        panel,
+                        List.of(new Levels.Level(
+                                percent(least / 100) + " asked",
+                                least,
+                                Palette.ALARM.color(),
+                                HouseStyle.LEVEL_LINE)))));
+        double end = story.result().endChargeFraction();
+        labels.add(new SideLabels.Label(
+                percent(end) + " at the end", panel.yInside(100 * end), Palette.CHARGE.color(), true));
+        SideLabels.write(pen, panel, labels, RIGHT);
+    }
+
+    private List<Head.Key> keys() {
+        List<Head.Key> keys = new ArrayList<>();
+        keys.add(Head.Key.line("Battery node, mean", Palette.VOLTAGE.color(), HouseStyle.MAIN_LINE));
+        if (rows().stream().anyMatch(row -> row.nodeMaxV() - row.nodeMinV() > VISIBLE_RANGE_V)) {
+            keys.add(Head.Key.area("its lowest to highest", Palette.VOLTAGE_RANGE.color()));
+        }
+        sensedCircuit()
+                .ifPresent(circuit ->
+                        keys.add(Head.Key.area("sensed at the end of " + circuit, Palette.SENSED_RANGE.color())));
+        return keys;
+    }
+
+    private Optional<String> sensedCircuit() {
+        return vehicle.cutoffs().stream()
+                .findFirst()
+                .map(cutoff -> cutoff.sense() instanceof SensePoint.FeedEnd end ? end.circuit() : null);
+    }
+
+    private boolean sensesAtFeedEnd() {
+        return sensedCircuit().isPresent();
+    }
+
+    private List<TraceRow> rows() {
+        return story.trace().rows();
+    }
+
+    private String alternativeText() {
+        RunResult result = story.result();
+        String marks = events.stream()
+                .limit(MOST_LABELS)
+                .map(event -> event.text(scale))
+                .collect(Collectors.joining("; "));
+        return String.format(
+                Locale.ROOT,
+                "Voltage and state of charge over time. The battery node is at %s at the start and %s at the end,"
+                        + " lowest %s at %s. State of charge goes from %s to %s. Events: %s.",
+                Levels.volts(rows().get(0).nodeMeanV()),
+                Levels.volts(rows().get(rows().size() - 1).nodeMeanV()),
+                Levels.volts(result.lowestV()),
+                scale.clock(result.lowestAtS()),
+                percent(rows().get(0).stateOfChargeFraction()),
+                percent(result.endChargeFraction()),
+                marks.isEmpty() ? "none" : marks);
+    }
+
+    private static String percent(double fraction) {
+        return String.format(Locale.ROOT, "%.0f %%", 100 * fraction);
+    }
+}

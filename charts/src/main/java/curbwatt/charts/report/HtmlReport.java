@@ -1,0 +1,53 @@
+package curbwatt.charts.report;
+
+import com.samskivert.mustache.Mustache;
+import com.samskivert.mustache.Template;
+import curbwatt.charts.style.Palette;
+import curbwatt.charts.style.Typeface;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** The page as one file: style, typeface and drawings inside, nothing fetched. */
+final class HtmlReport {
+
+    private static final String FOLDER = "/curbwatt/template/";
+
+    /** A number and its unit belong on one line; the space between them becomes one that does not break. */
+    private static final String NUMBER_AND_UNIT = "(?<=\\d) (?=(?:h|min|s|d|V|A|Ah|Wh|K|rpm|°C|%)(?![\\p{L}\\d]))";
+
+    private HtmlReport() {}
+
+    /** The page of a model. */
+    static String of(ReportModel model) {
+        Template template = Mustache.compiler()
+                .escapeHTML(true)
+                .emptyStringIsFalse(true)
+                .withFormatter(value -> value.toString().replaceAll(NUMBER_AND_UNIT, "\u00a0"))
+                .compile(resource("report.mustache"));
+        return template.execute(Map.of("report", model, "css", colours() + Typeface.css() + resource("report.css")));
+    }
+
+    /** The pictures' colours as variables, so that page and pictures agree. */
+    private static String colours() {
+        return Arrays.stream(Palette.values())
+                .map(colour -> "--" + colour.name().toLowerCase(Locale.ROOT).replace('_', '-') + ":" + colour.css())
+                .collect(Collectors.joining(";", ":root{", "}\n"));
+    }
+
+    private static String resource(String name) {
+        try (InputStream stream = HtmlReport.class.getResourceAsStream(FOLDER + name)) {
+            if (stream == null) {
+                throw new IllegalStateException("the program is damaged: " + FOLDER + name + " is missing");
+            }
+            return new String(stream.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException(FOLDER + name, e);
+        }
+    }
+}

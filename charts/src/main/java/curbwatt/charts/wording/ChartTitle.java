@@ -1,0 +1,155 @@
+package curbwatt.charts.wording;
+
+import curbwatt.charts.run.RunStory;
+import curbwatt.engine.budget.LoadBudget;
+import curbwatt.engine.event.Event;
+import curbwatt.engine.event.EventKind;
+import curbwatt.engine.result.PhaseSummary;
+import curbwatt.engine.result.RunResult;
+import curbwatt.engine.result.TraceRow;
+import curbwatt.engine.result.WaveformPoint;
+import java.util.Comparator;
+import java.util.DoubleSummaryStatistics;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/**
+ * Titles that say what a chart shows to be so.
+ *
+ * @param story the run
+ */
+public record ChartTitle(RunStory story) {
+
+    /** What ends a circuit's supply. */
+    private static final Set<EventKind> DECISIVE = Set.of(
+            EventKind.CUTOFF_TRIPPED,
+            EventKind.RUN_TIME_LIMIT_REACHED,
+            EventKind.LOAD_DROPPED_OUT,
+            EventKind.VOLTAGE_COLLAPSED);
+
+    /** What takes a circuit's supply away. */
+    private static final Set<EventKind> LOSSES =
+            Set.of(EventKind.CUTOFF_TRIPPED, EventKind.RUN_TIME_LIMIT_REACHED, EventKind.VOLTAGE_COLLAPSED);
+
+    /** Smallest mean current that is worth a title (A). */
+    private static final double NOTICEABLE_A = 0.5;
+
+    /** Smallest swing of the voltage that is worth a title (V). */
+    private static final double NOTICEABLE_V = 0.005;
+
+    /** Voltage and charge over the scene: what decided, else how much is left. */
+    public Heading voltage() {
+        return new Heading(
+                decision(),
+                "Battery voltage and state of charge, " + story.scenario().title());
+    }
+
+    private String decision() {
+        RunResult result = story.result();
+        if (result.restartTimeS().isPresent()) {
+            String refusal = new RestartText(result).refusal();
+            return refusal.substring(0, 1).toUpperCase(Locale.ROOT) + refusal.substring(1);
+        }
+        Optional<Event> decisive = result.events().stream()
+                .filter(event -> DECISIVE.contains(event.kind()))
+                .findFirst();
+        if (decisive.isEmpty()) {
+            return PlainText.percent(result.endChargeFraction()) + " charge left " + PlainText.after(result.durationS())
+                    + ", voltage never below " + PlainText.volts(result.lowestV());
+        }
+        Event event = decisive.get();
+        String verb = switch (event.kind()) {
+            case LOAD_DROPPED_OUT -> " drops out ";
+            case VOLTAGE_COLLAPSED -> " collapses ";
+            default -> " opens ";
+        };
+        return Places.named(event.subject()) + verb + PlainText.after(event.timeS()) + " with "
+                + PlainText.percent(event.stateOfChargeFraction()) + " charge left";
+    }
+
+    /** Currents over the scene: whether the alternator carries the load. */
+    public Heading balance() {
+        Optional<PhaseSummary> notCarried = story.result().phases().stream()
+                .filter(PhaseSummary::engineRan)
+                .filter(phase -> phase.meanBatteryA() > NOTICEABLE_A)
+                .max(Comparator.comparingDouble(PhaseSummary::meanBatteryA));
+        Optional<PhaseSummary> off = story.result().phases().stream()
+                .filter(phase -> !phase.engineRan())
+                .max(Comparator.comparingDouble(PhaseSummary::meanBatteryA));
+        String title = notCarried
+                .map(phase -> "In " + PlainText.quoted(phase.phase()) + " the battery adds "
+                        + PlainText.amperes(phase.meanBatteryA()) + " to what the alternator gives")
+                .or(() -> off.map(this::carriedAlone))
+                .orElse("The alternator carries every load");
+        return new Heading(title, "Mean currents by circuit, against what alternator and battery give");
+    }
+
+    /** What the battery carried in a phase while everything was on: up to the first loss of a supply in it. */
+    private String carriedAlone(PhaseSummary phase) {
+        double endS = phase.startS() + phase.durationS();
+        double lostS = story.result().events().stream()
+                .filter(event -> LOSSES.contains(event.kind()))
+                .mapToDouble(Event::timeS)
+                .filter(timeS -> timeS > phase.startS() && timeS < endS)
+                .findFirst()
+                .orElse(endS);
+        double meanA = story.trace().rows().stream()
+                .filter(row -> row.timeS() > phase.startS() && row.timeS() <= lostS)
+                .mapToDouble(TraceRow::batteryMeanA)
+                .average()
+                .orElse(phase.meanBatteryA());
+        String until = lostS < endS ? ", until the first supply is lost" : "";
+        return "In " + PlainText.quoted(phase.phase()) + " the battery carries " + PlainText.amperes(meanA) + " alone"
+                + until;
+    }
+
+    /** Alternator output over engine speed: from which speed on it carries the load. */
+    public Heading alternator() {
+        OptionalDouble heaviestA = story.scenario().scene().phases().stream()
+                .filter(phase -> phase.mode().isRunning())
+                .mapToDouble(phase ->
+                        LoadBudget.of(story.scenario().vehicle(), phase).meanA())
+                .filter(loadA -> loadA >= NOTICEABLE_A)
+                .max();
+        return new Heading(
+                heaviestA.isPresent() ? carries(heaviestA.getAsDouble()) : "What the alternator can give",
+                "Hot output against engine speed; the line is the load budget while the engine runs");
+    }
+
+    private String carries(double loadA) {
+        OptionalDouble balanceRpm = story.scenario()
+                .vehicle()
+                .alternator()
+                .map(alternator -> alternator.balanceRpm(loadA))
+                .orElse(OptionalDouble.empty());
+        return balanceRpm.isPresent()
+                ? "The hot alternator carries " + PlainText.amperes(loadA) + " from "
+                        + PlainText.number(balanceRpm.getAsDouble(), 0) + " rpm up"
+                : "The hot alternator never carries the " + PlainText.amperes(loadA) + " asked of it";
+    }
+
+    /** A few flash cycles: how far the voltage swings. */
+    public Heading flash() {
+        double untilS = first(EventKind.CUTOFF_TRIPPED).map(Event::timeS).orElse(Double.POSITIVE_INFINITY);
+        // the loads' going when a contact opens is no flash
+        DoubleSummaryStatistics node = story.waveform().stream()
+                .filter(point ->
+                        point.timeS() < untilS || story.waveform().get(0).timeS() >= untilS)
+                .mapToDouble(WaveformPoint::nodeV)
+                .summaryStatistics();
+        double fromS = story.waveform().get(0).timeS();
+        String title = node.getMax() - node.getMin() < NOTICEABLE_V
+                ? "Flashing does not move the voltage, " + PlainText.volts(node.getMax())
+                : "Flashing swings the voltage between " + PlainText.volts(node.getMin()) + " and "
+                        + PlainText.volts(node.getMax());
+        return new Heading(title, "Close-up " + PlainText.after(fromS) + ", every flash resolved");
+    }
+
+    private Optional<Event> first(EventKind kind) {
+        return story.result().events().stream()
+                .filter(event -> event.kind() == kind)
+                .findFirst();
+    }
+}

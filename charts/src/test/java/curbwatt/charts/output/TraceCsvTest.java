@@ -1,0 +1,37 @@
+package curbwatt.charts.output;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import curbwatt.charts.run.SampleRun;
+import curbwatt.engine.result.Trace;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class TraceCsvTest {
+
+    @Test
+    void hasAHeadAndALineForEachRow() {
+        Trace trace = SampleRun.HOLDS.story().trace();
+        List<String> lines = TraceCsv.of(trace).lines().toList();
+        assertThat(lines)
+                .hasSize(1 + trace.rows().size())
+                .first()
+                .isEqualTo("timeS,nodeV,nodeMinV,nodeMeanV,nodeMaxV,sensedV,sensedMinV,sensedMaxV,batteryMeanA,"
+                        + "alternatorMeanA,stateOfCharge,batteryC,loadMeanA:Scene lights,\"loadMeanA:Radios, desk\"");
+        assertThat(lines.subList(1, lines.size()))
+                .allSatisfy(line -> assertThat(line.split(",", -1)).hasSize(14));
+    }
+
+    @Test
+    void endsLinesAsTheStandardSays() {
+        assertThat(TraceCsv.of(SampleRun.HOLDS.story().trace()))
+                .endsWith("\r\n")
+                .doesNotContain("\n\n");
+    }
+
+    @Test
+    void quotesWithinANameAreDoubled() {
+        assertThat(TraceCsv.of(new Trace(10, List.of("the \"big\" one"), List.of())))
+                .endsWith(",\"loadMeanA:the \"\"big\"\" one\"\r\n");
+    }
+}

@@ -1,0 +1,87 @@
+package curbwatt.scenarios.assemble;
+
+import curbwatt.engine.scene.Scene;
+import curbwatt.engine.vehicle.Vehicle;
+import curbwatt.scenarios.check.Findings;
+import curbwatt.scenarios.check.PartFilling;
+import curbwatt.scenarios.check.ScenarioCheck;
+import curbwatt.scenarios.file.ScenarioFile;
+import curbwatt.scenarios.file.TraceEntry;
+import curbwatt.scenarios.file.VehicleEntry;
+import curbwatt.scenarios.json.ScenarioReader;
+import curbwatt.scenarios.json.SourceText;
+import curbwatt.scenarios.problem.ScenarioException;
+import curbwatt.scenarios.stock.Catalogue;
+import curbwatt.scenarios.stock.DemoScenarios;
+import java.nio.file.Path;
+import java.util.List;
+
+/**
+ * Opens scenarios. Holds the catalogue and the schema; make one and use it any number of times.
+ *
+ * <p>Every method throws {@link ScenarioException} with all problems of the input if there is an error among them.
+ */
+public final class Scenarios {
+    private static final double USUAL_SPACING_S = 10;
+
+    private final ScenarioReader reader = new ScenarioReader();
+    private final Catalogue catalogue = Catalogue.shipped();
+
+    /** Opens a file. */
+    public ReadyScenario open(Path file) {
+        return ready(SourceText.of(file));
+    }
+
+    /** Opens a scenario that ships with the program; {@link DemoScenarios#names()} lists them. */
+    public ReadyScenario demo(String name) {
+        return ready(new SourceText("demo:" + name, DemoScenarios.text(name)));
+    }
+
+    /**
+     * Opens a text.
+     *
+     * @param sourceName stands for the file's name in problems
+     * @param text the scenario
+     */
+    public ReadyScenario read(String sourceName, String text) {
+        return ready(new SourceText(sourceName, text));
+    }
+
+    /** Returns the parts that scenarios can name. */
+    public Catalogue catalogue() {
+        return catalogue;
+    }
+
+    private ReadyScenario ready(SourceText source) {
+        ScenarioReader.Reading reading = reader.read(source);
+        Findings findings = new Findings(reading.positions(), reading.problems(), reading.spoilt());
+        ScenarioFile file = new PartFilling(catalogue, findings).fill(reading.file());
+        ScenarioCheck.run(file, findings);
+        if (findings.hasErrors()) {
+            throw new ScenarioException(findings.inOrder());
+        }
+        return assembled(source.name(), file, findings);
+    }
+
+    private static ReadyScenario assembled(String source, ScenarioFile file, Findings findings) {
+        Guarded guarded = new Guarded(findings);
+        Assumptions assumptions = new Assumptions();
+        VehicleEntry entry = file.vehicle().orElseThrow();
+        assumptions.parts(entry);
+        Vehicle vehicle = new VehicleAssembler(guarded, assumptions).vehicle(entry);
+        SceneAssembler scenes = new SceneAssembler(guarded, assumptions);
+        Scene scene = scenes.scene(file.title().orElseThrow(), file.scene().orElseThrow());
+        assumptions.neverOn(vehicle, scene);
+        new TradeDoubts(file, findings).look(vehicle, scene);
+        return new ReadyScenario(
+                source,
+                file.title().orElseThrow(),
+                file.description().orElse(""),
+                vehicle,
+                scene,
+                file.requirements().map(scenes::requirements).orElse(List.of()),
+                file.trace().flatMap(TraceEntry::spacingS).orElse(USUAL_SPACING_S),
+                assumptions.sentences(),
+                findings.inOrder());
+    }
+}

@@ -1,0 +1,121 @@
+package curbwatt.scenarios.assemble;
+
+import curbwatt.engine.control.LowVoltageCutoff;
+import curbwatt.engine.control.RecloseRule;
+import curbwatt.engine.control.SensePoint;
+import curbwatt.engine.load.Load;
+import curbwatt.engine.powertrain.CrankingLimit;
+import curbwatt.engine.powertrain.Starter;
+import curbwatt.engine.vehicle.Circuit;
+import curbwatt.engine.vehicle.StartingSystem;
+import curbwatt.engine.vehicle.Vehicle;
+import curbwatt.scenarios.file.CircuitEntry;
+import curbwatt.scenarios.file.CutoffEntry;
+import curbwatt.scenarios.file.RecloseEntry;
+import curbwatt.scenarios.file.StarterEntry;
+import curbwatt.scenarios.file.VehicleEntry;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/**
+ * From a complete entry to a vehicle.
+ *
+ * @param guarded catches what the engine refuses
+ * @param assumptions told of what is taken although the file does not say it
+ */
+record VehicleAssembler(Guarded guarded, Assumptions assumptions) {
+    private static final double MINUTE_S = 60;
+    private static final double USUAL_CRANKING_S = 3;
+
+    /** Returns the vehicle. */
+    Vehicle vehicle(VehicleEntry entry) {
+        BatteryAssembler battery = new BatteryAssembler(guarded, assumptions);
+        AlternatorAssembler alternator = new AlternatorAssembler(guarded, assumptions);
+        List<Circuit> circuits = entry.circuits().stream().map(this::circuit).toList();
+        assumptions.noFeed(entry.circuits().stream()
+                .filter(circuit -> circuit.feed().isEmpty())
+                .map(circuit -> circuit.name().orElseThrow())
+                .toList());
+        assumptions.noBehaviour(entry.circuits().stream()
+                .flatMap(circuit -> circuit.loads().stream())
+                .filter(load ->
+                        load.behaviour().isEmpty() && load.voltageExponent().isEmpty())
+                .map(load -> load.name().orElseThrow())
+                .toList());
+        return guarded.build(
+                entry.place(),
+                () -> new Vehicle(
+                        entry.name().orElseThrow(),
+                        battery.installation(entry.battery().orElseThrow()),
+                        entry.alternator().map(alternator::alternator),
+                        circuits,
+                        entry.cutoffs().stream().map(this::cutoff).toList(),
+                        starting(entry.starter().orElseThrow())));
+    }
+
+    private Circuit circuit(CircuitEntry entry) {
+        LoadAssembler loads = new LoadAssembler(guarded);
+        List<Load> all = entry.loads().stream()
+                .flatMap(load -> loads.loads(load).stream())
+                .toList();
+        double feedOhm = entry.feed()
+                .map(feed -> guarded.build(feed.place(), () -> FeedResistance.loopOhm(feed)))
+                .orElse(0.0);
+        return guarded.build(entry.place(), () -> new Circuit(entry.name().orElseThrow(), feedOhm, all));
+    }
+
+    private LowVoltageCutoff cutoff(CutoffEntry entry) {
+        SensePoint sense = entry.senseAtFeedEndOf()
+                .<SensePoint>map(SensePoint.FeedEnd::new)
+                .orElseGet(SensePoint.Node::new);
+        return guarded.build(
+                entry.place(),
+                () -> new LowVoltageCutoff(
+                        entry.name().orElseThrow(),
+                        sense,
+                        entry.filterS().orElse(0.0),
+                        entry.sensorErrorV().orElse(0.0),
+                        optional(entry.warningV()),
+                        entry.tripV().orElseThrow(),
+                        entry.tripDelayS().orElse(0.0),
+                        reclose(entry.reclose()),
+                        optional(entry.runTimeLimitMin().map(limitMin -> limitMin * MINUTE_S)),
+                        Set.copyOf(entry.disconnects())));
+    }
+
+    private static RecloseRule reclose(Optional<RecloseEntry> entry) {
+        return entry.map(reclose -> switch (reclose.when().orElseThrow()) {
+                    case ABOVE_VOLTAGE ->
+                        new RecloseRule.AboveVoltage(
+                                reclose.aboveV().orElseThrow(), reclose.delayS().orElse(0.0));
+                    case ENGINE_RUNNING -> new RecloseRule.EngineRunning();
+                    case BY_HAND -> new RecloseRule.ByHand();
+                })
+                .orElseGet(RecloseRule.ByHand::new);
+    }
+
+    private StartingSystem starting(StarterEntry entry) {
+        if (entry.minimumCrankingV().isEmpty()) {
+            assumptions.add(
+                    "The engine is taken to start at the published minimum of the half-rating load test by temperature:"
+                            + " 9.6 V at 21 °C to 8.5 V at -18 °C.");
+        }
+        return guarded.build(
+                entry.place(),
+                () -> new StartingSystem(
+                        new Starter(
+                                entry.inrushA().orElse(0.0),
+                                entry.inrushS().orElse(0.0),
+                                entry.crankingA().orElseThrow(),
+                                entry.crankingS().orElse(USUAL_CRANKING_S),
+                                entry.coldFactor().orElse(Starter.USUAL_COLD_FACTOR)),
+                        new CrankingLimit(optional(entry.minimumCrankingV())),
+                        entry.loadsStayOn().orElse(true)));
+    }
+
+    private static OptionalDouble optional(Optional<Double> value) {
+        return value.map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
+    }
+}

@@ -1,0 +1,27 @@
+package curbwatt.scenarios.check;
+
+import curbwatt.scenarios.file.ScenarioFile;
+import java.util.List;
+
+/** Every rule over a whole file. */
+public final class ScenarioCheck {
+    private static final List<Rule> RULES = List.of(
+            new CompletenessRule(),
+            new NameRule(),
+            new ReferenceRule(),
+            new StageRule(),
+            new BatteryRule(),
+            new AlternatorRule(),
+            new FeedRule(),
+            new PatternRule(),
+            new CountRule(),
+            new CutoffRule(),
+            new SceneRule());
+
+    private ScenarioCheck() {}
+
+    /** Notes everything that is wrong with a file whose parts are filled in. */
+    public static void run(ScenarioFile file, Findings findings) {
+        RULES.forEach(rule -> rule.look(file, findings));
+    }
+}

@@ -1,0 +1,20 @@
+package curbwatt.scenarios.file;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A feed and the loads on it.
+ *
+ * @param place where it stands
+ * @param name as the user calls it
+ * @param feed the wire; left out: no resistance
+ * @param loads the loads
+ */
+public record CircuitEntry(Place place, Optional<String> name, Optional<FeedEntry> feed, List<LoadEntry> loads) {
+
+    /** Takes a missing list as an empty one. */
+    public CircuitEntry {
+        loads = loads == null ? List.of() : List.copyOf(loads);
+    }
+}

@@ -1,0 +1,38 @@
+package curbwatt.scenarios.file;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A voltage monitor that disconnects circuits.
+ *
+ * @param place where it stands
+ * @param name as the user calls it
+ * @param senseAtFeedEndOf circuit at whose far end it senses; left out: at the battery
+ * @param filterS time constant of its filter (s)
+ * @param sensorErrorV what the sensor reads too much (V)
+ * @param warningV level below which it warns (V)
+ * @param tripV trip level (V)
+ * @param tripDelayS time below the trip level before it opens (s)
+ * @param reclose what closes it again
+ * @param runTimeLimitMin longest time with the engine off (min)
+ * @param disconnects circuits that it disconnects
+ */
+public record CutoffEntry(
+        Place place,
+        Optional<String> name,
+        Optional<String> senseAtFeedEndOf,
+        Optional<Double> filterS,
+        Optional<Double> sensorErrorV,
+        Optional<Double> warningV,
+        Optional<Double> tripV,
+        Optional<Double> tripDelayS,
+        Optional<RecloseEntry> reclose,
+        Optional<Double> runTimeLimitMin,
+        List<String> disconnects) {
+
+    /** Takes a missing list as an empty one. */
+    public CutoffEntry {
+        disconnects = disconnects == null ? List.of() : List.copyOf(disconnects);
+    }
+}

@@ -1,0 +1,23 @@
+package curbwatt.scenarios.file;
+
+import java.util.Optional;
+
+/**
+ * The top object.
+ *
+ * @param place where it stands
+ * @param title one line on what it is about
+ * @param description more about it
+ * @param vehicle the vehicle
+ * @param scene what it goes through
+ * @param requirements what is asked of it
+ * @param trace how densely the run is recorded
+ */
+public record ScenarioFile(
+        Place place,
+        Optional<String> title,
+        Optional<String> description,
+        Optional<VehicleEntry> vehicle,
+        Optional<SceneEntry> scene,
+        Optional<RequirementsEntry> requirements,
+        Optional<TraceEntry> trace) {}

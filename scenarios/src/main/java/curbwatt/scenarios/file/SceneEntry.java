@@ -1,0 +1,19 @@
+package curbwatt.scenarios.file;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What the vehicle goes through.
+ *
+ * @param place where it stands
+ * @param start how the battery stands at the start
+ * @param phases one after the other
+ */
+public record SceneEntry(Place place, Optional<StartEntry> start, List<PhaseEntry> phases) {
+
+    /** Takes missing phases as none. */
+    public SceneEntry {
+        phases = phases == null ? List.of() : List.copyOf(phases);
+    }
+}

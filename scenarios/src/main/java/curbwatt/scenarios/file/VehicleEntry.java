@@ -1,0 +1,31 @@
+package curbwatt.scenarios.file;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A vehicle.
+ *
+ * @param place where it stands
+ * @param name as the user calls it
+ * @param battery the battery
+ * @param alternator the charging source, if there is one
+ * @param circuits feeds with their loads
+ * @param cutoffs voltage monitors
+ * @param starter the starter
+ */
+public record VehicleEntry(
+        Place place,
+        Optional<String> name,
+        Optional<BatteryEntry> battery,
+        Optional<AlternatorEntry> alternator,
+        List<CircuitEntry> circuits,
+        List<CutoffEntry> cutoffs,
+        Optional<StarterEntry> starter) {
+
+    /** Takes a missing list as an empty one. */
+    public VehicleEntry {
+        circuits = circuits == null ? List.of() : List.copyOf(circuits);
+        cutoffs = cutoffs == null ? List.of() : List.copyOf(cutoffs);
+    }
+}

@@ -1,0 +1,48 @@
+package curbwatt.scenarios.assemble;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import curbwatt.scenarios.problem.Problem;
+import curbwatt.scenarios.problem.ScenarioException;
+import curbwatt.scenarios.stock.DemoScenarios;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class DemoScenariosTest {
+    private final Scenarios scenarios = new Scenarios();
+
+    static List<String> names() {
+        return DemoScenarios.names();
+    }
+
+    @ParameterizedTest
+    @MethodSource("names")
+    void eachOpens(String name) {
+        ReadyScenario ready = scenarios.demo(name);
+
+        assertThat(ready.source()).isEqualTo("demo:" + name);
+        assertThat(ready.warnings())
+                .extracting(warning -> warning.position().path())
+                .isEqualTo(name.equals("winter-breakdown") ? List.of("vehicle.cutoffs[0].tripV") : List.of());
+        assertThat(ready.vehicle().name()).isEqualTo("Incident truck 4");
+        assertThat(ready.vehicle().circuits()).hasSize(7);
+        assertThat(ready.vehicle().loads().count()).isBetween(10L, 25L);
+        assertThat(ready.requirements()).isNotEmpty();
+        assertThat(ready.assumptions()).isNotEmpty();
+    }
+
+    @Test
+    void anUnknownNameIsAnsweredWithTheNearest() {
+        assertThatThrownBy(() -> scenarios.demo("nightclosure"))
+                .isInstanceOfSatisfying(
+                        ScenarioException.class,
+                        e -> assertThat(e.problems())
+                                .extracting(Problem::remedy)
+                                .containsExactly(
+                                        "Did you mean 'night-closure'? There are 'night-closure', 'lane-watch',"
+                                                + " 'winter-breakdown'."));
+    }
+}

@@ -1,0 +1,71 @@
+package curbwatt.scenarios.assemble;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import curbwatt.engine.simulation.Recorder;
+import curbwatt.engine.simulation.Simulation;
+import curbwatt.engine.verdict.Finding;
+import curbwatt.engine.verdict.Judge;
+import curbwatt.engine.verdict.Requirement;
+import curbwatt.engine.verdict.Verdict;
+import curbwatt.scenarios.stock.DemoScenarios;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Each demo scenario ends as its comments say, and so does what they invite to try. */
+class DemoStoriesTest {
+    private final Scenarios scenarios = new Scenarios();
+
+    @Test
+    void theNightClosureMeetsEverything() {
+        assertThat(verdict(DemoScenarios.text("night-closure")).isMet()).isTrue();
+    }
+
+    @Test
+    void theLaneWatchLosesItsEquipmentToAHastyCutoffAlthoughTheBatteryCouldHold() {
+        String text = DemoScenarios.text("lane-watch");
+
+        assertThat(unmet(text)).singleElement().satisfies(finding -> {
+            assertThat(finding.requirement()).isInstanceOf(Requirement.HoldCircuits.class);
+            assertThat(finding.cause()).isEqualTo("Equipment cutoff");
+        });
+        assertThat(verdict(edited(
+                                text, "\"tripV\": 12.2", "\"tripV\": 11.6", "\"tripDelayS\": 5", "\"tripDelayS\": 60"))
+                        .isMet())
+                .isTrue();
+    }
+
+    @Test
+    void theWinterBreakdownStrandsTheCrewUnlessTheCutoffActsInTime() {
+        String text = DemoScenarios.text("winter-breakdown");
+
+        assertThat(unmet(text))
+                .extracting(Finding::requirement)
+                .hasAtLeastOneElementOfType(Requirement.WillStart.class);
+        assertThat(unmet(edited(
+                        text, "\"tripV\": 10.8", "\"tripV\": 11.9", "\"tripDelayS\": 120", "\"tripDelayS\": 60")))
+                .extracting(Finding::requirement)
+                .hasOnlyElementsOfType(Requirement.HoldCircuits.class);
+    }
+
+    private List<Finding> unmet(String text) {
+        return verdict(text).findings().stream()
+                .filter(finding -> !finding.met())
+                .toList();
+    }
+
+    private Verdict verdict(String text) {
+        ReadyScenario ready = scenarios.read("demo", text);
+        return new Judge(ready.vehicle(), ready.scene(), ready.requirements())
+                .judge(Simulation.of(ready.vehicle(), ready.scene()).run(Recorder.none()));
+    }
+
+    private static String edited(String text, String... replacements) {
+        String edited = text;
+        for (int i = 0; i < replacements.length; i += 2) {
+            assertThat(edited).containsOnlyOnce(replacements[i]);
+            edited = edited.replace(replacements[i], replacements[i + 1]);
+        }
+        return edited;
+    }
+}

@@ -1,0 +1,154 @@
+package curbwatt.scenarios.json;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import curbwatt.scenarios.file.AlternatorEntry;
+import curbwatt.scenarios.file.BatteryEntry;
+import curbwatt.scenarios.file.BehaviourWord;
+import curbwatt.scenarios.file.ChemistryWord;
+import curbwatt.scenarios.file.CircuitEntry;
+import curbwatt.scenarios.file.CutoffEntry;
+import curbwatt.scenarios.file.DutyEntry;
+import curbwatt.scenarios.file.EngineWord;
+import curbwatt.scenarios.file.FeedEntry;
+import curbwatt.scenarios.file.FlashEntry;
+import curbwatt.scenarios.file.HoldEntry;
+import curbwatt.scenarios.file.KeyUnit;
+import curbwatt.scenarios.file.LeastVoltageEntry;
+import curbwatt.scenarios.file.LoadEntry;
+import curbwatt.scenarios.file.OutputEntry;
+import curbwatt.scenarios.file.PhaseEntry;
+import curbwatt.scenarios.file.Place;
+import curbwatt.scenarios.file.RecloseEntry;
+import curbwatt.scenarios.file.RecloseWord;
+import curbwatt.scenarios.file.RequirementsEntry;
+import curbwatt.scenarios.file.ReturnWord;
+import curbwatt.scenarios.file.ScenarioFile;
+import curbwatt.scenarios.file.SceneEntry;
+import curbwatt.scenarios.file.SpeedEntry;
+import curbwatt.scenarios.file.StartEntry;
+import curbwatt.scenarios.file.StarterEntry;
+import curbwatt.scenarios.file.SyncWord;
+import curbwatt.scenarios.file.TraceEntry;
+import curbwatt.scenarios.file.VehicleEntry;
+import java.lang.reflect.RecordComponent;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import tools.jackson.databind.JsonNode;
+
+/** Schema and records say the same, each key has a unit or needs none, and every number has a range. */
+class SchemaAgreementTest {
+    private static final Map<String, Class<?>> RECORDS = Map.ofEntries(
+            Map.entry("scenario", ScenarioFile.class),
+            Map.entry("vehicle", VehicleEntry.class),
+            Map.entry("battery", BatteryEntry.class),
+            Map.entry("alternator", AlternatorEntry.class),
+            Map.entry("output", OutputEntry.class),
+            Map.entry("circuit", CircuitEntry.class),
+            Map.entry("feed", FeedEntry.class),
+            Map.entry("load", LoadEntry.class),
+            Map.entry("flash", FlashEntry.class),
+            Map.entry("duty", DutyEntry.class),
+            Map.entry("cutoff", CutoffEntry.class),
+            Map.entry("reclose", RecloseEntry.class),
+            Map.entry("starter", StarterEntry.class),
+            Map.entry("scene", SceneEntry.class),
+            Map.entry("start", StartEntry.class),
+            Map.entry("phase", PhaseEntry.class),
+            Map.entry("speed", SpeedEntry.class),
+            Map.entry("requirements", RequirementsEntry.class),
+            Map.entry("hold", HoldEntry.class),
+            Map.entry("leastVoltage", LeastVoltageEntry.class),
+            Map.entry("trace", TraceEntry.class));
+
+    /** Keys that no entry keeps: one is for the editor, the other is done with once the schema has looked at it. */
+    private static final Set<String> NOT_KEPT = Set.of("$schema", "format");
+
+    @Test
+    void everyObjectHasARecord() {
+        assertThat(SchemaObjects.all()).containsOnlyKeys(RECORDS.keySet());
+    }
+
+    @ParameterizedTest
+    @MethodSource("objects")
+    void keysAndComponentsAreTheSame(String name, JsonNode object) {
+        Set<String> keys = new TreeSet<>(object.path("properties").propertyNames());
+        keys.removeAll(NOT_KEPT);
+        List<String> components = Arrays.stream(RECORDS.get(name).getRecordComponents())
+                .map(RecordComponent::getName)
+                .filter(component -> !component.equals("place"))
+                .toList();
+        assertThat(components).containsExactlyInAnyOrderElementsOf(keys);
+        assertThat(object.path("additionalProperties").booleanValue(true)).isFalse();
+    }
+
+    @ParameterizedTest
+    @MethodSource("objects")
+    void everyKeyIsDescribedAndEveryNumberBounded(String name, JsonNode object) {
+        object.path("properties").properties().forEach(key -> {
+            JsonNode schema = SchemaObjects.resolved(key.getValue());
+            assertThat(schema.path("description").stringValue(""))
+                    .as(key.getKey())
+                    .isNotBlank();
+            if (schema.path("type").stringValue("").equals("number")) {
+                assertThat(schema.has("minimum") && schema.has("maximum"))
+                        .as("range of " + key.getKey())
+                        .isTrue();
+                boolean ratio = key.getKey().matches(".*(Factor|FactorLow|FactorHigh|Ratio|Exponent)");
+                assertThat(KeyUnit.of(Place.ROOT.key(key.getKey())).isEmpty())
+                        .as("no unit in " + key.getKey())
+                        .isEqualTo(ratio);
+            }
+        });
+    }
+
+    @ParameterizedTest
+    @MethodSource("words")
+    void wordsAreTheSame(String object, String key, Object[] words) {
+        List<String> allowed = new ArrayList<>();
+        SchemaObjects.all()
+                .get(object)
+                .at("/properties/" + key + "/enum")
+                .forEach(word -> allowed.add(word.stringValue()));
+        assertThat(Arrays.stream(words).map(Object::toString)).containsExactlyInAnyOrderElementsOf(allowed);
+    }
+
+    @Test
+    void oneKeyHasOneRangeWhereverItStands() {
+        Map<String, Set<String>> ranges = new java.util.TreeMap<>();
+        SchemaObjects.all()
+                .values()
+                .forEach(object -> object.path("properties").properties().stream()
+                        .filter(key -> key.getValue().has("minimum"))
+                        .forEach(key -> ranges.computeIfAbsent(key.getKey(), name -> new HashSet<>())
+                                .add(key.getValue().path("minimum") + " to "
+                                        + key.getValue().path("maximum"))));
+        assertThat(ranges)
+                .isNotEmpty()
+                .allSatisfy((key, found) -> assertThat(found).as(key).hasSize(1));
+    }
+
+    static Stream<Arguments> objects() {
+        return SchemaObjects.all().entrySet().stream().map(object -> Arguments.of(object.getKey(), object.getValue()));
+    }
+
+    static Stream<Arguments> words() {
+        return Stream.of(
+                Arguments.of("battery", "chemistry", ChemistryWord.values()),
+                Arguments.of("feed", "returnBy", ReturnWord.values()),
+                Arguments.of("load", "sync", SyncWord.values()),
+                Arguments.of("load", "behaviour", BehaviourWord.values()),
+                Arguments.of("reclose", "when", RecloseWord.values()),
+                Arguments.of("phase", "engine", EngineWord.values()));
+    }
+}
