@@ -37,6 +37,8 @@ final class NodeSolver {
 
     private static final int MOST_ITERATIONS = 80;
     private static final double TOLERANCE_A = 1e-11;
+    /** Share of the last good voltage at which a circuit on the verge of its own collapse has collapsed. */
+    private static final double NEAR_FRACTION = 0.98;
 
     private final List<CircuitState> circuits;
     private Terminal terminal;
@@ -146,19 +148,12 @@ final class NodeSolver {
         double mainA = startA;
         double belowA = 0;
         double beyondA = Double.POSITIVE_INFINITY;
-        Outcome collapse = Outcome.NODE_COLLAPSED;
-        for (int i = 0; i < MOST_ITERATIONS; i++) {
+        for (int i = 0; i < MOST_ITERATIONS && beyondA - belowA > 1e-6; i++) {
             double nodeV = voltageV(mainA);
-            boolean stands = nodeV >= FLOOR_V;
-            boolean fed = stands && drawAt(nodeV);
-            double slope = fed ? 1 - loadSlope * slope(mainA) : 0;
+            double slope = nodeV >= FLOOR_V && drawAt(nodeV) ? 1 - loadSlope * slope(mainA) : 0;
             if (slope <= 0) {
                 // past the fold, or a step too long: the root, if there is one, lies before
-                collapse = stands && (!fed || feedIsAtFault()) ? Outcome.CIRCUIT_COLLAPSED : Outcome.NODE_COLLAPSED;
                 beyondA = mainA;
-                if (beyondA - belowA < 1e-6) {
-                    return collapse;
-                }
                 mainA = 0.5 * (belowA + beyondA);
                 continue;
             }
@@ -172,19 +167,8 @@ final class NodeSolver {
             double nextA = Math.max(0, mainA - missingA / slope);
             mainA = nextA < beyondA ? nextA : 0.5 * (belowA + beyondA);
         }
-        return collapse;
-    }
-
-    /** Whether the circuit that asks for the most more as the voltage falls has a feed to blame; notes it as failed. */
-    private boolean feedIsAtFault() {
-        failedCircuit = 0;
-        for (int c = 1; c < circuits.size(); c++) {
-            if (circuits.get(c).now.slopeAPerV()
-                    < circuits.get(failedCircuit).now.slopeAPerV()) {
-                failedCircuit = c;
-            }
-        }
-        return circuits.get(failedCircuit).circuit.feedOhm() > 0;
+        // a circuit that a trifle less would cut off is at fault, not the node
+        return drawAt(NEAR_FRACTION * voltageV(belowA)) ? Outcome.NODE_COLLAPSED : Outcome.CIRCUIT_COLLAPSED;
     }
 
     private Outcome charging(double startA, double sourceA, OperatingPoint point) {

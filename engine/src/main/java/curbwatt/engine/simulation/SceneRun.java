@@ -52,7 +52,6 @@ final class SceneRun {
         solver = new NodeSolver(bank.circuits);
         start = new OperatingPoint(bank.circuits.size());
         end = new OperatingPoint(bank.circuits.size());
-        end.nodeV = battery.terminal().voltageV(battery.removedAh(), battery.totalBoundAh(), 0);
         engine = new EngineState(vehicle.alternator());
         crank = new CrankProbe(vehicle.starting(), bank.circuits);
         book = new RunBook(battery, bank.circuits);
