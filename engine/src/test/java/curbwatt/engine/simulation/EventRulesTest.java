@@ -114,10 +114,12 @@ class EventRulesTest {
         Story story = new Story(
                 driven.run(driven.idling("a", 50), driven.off("b", 130), driven.idling("c", 20), driven.off("d", 150))
                         .events());
-        assertThat(story.timesS(EventKind.RUN_TIME_LIMIT_REACHED))
-                .usingElementComparator((a, b) -> Math.abs(a - b) < 1e-6 ? 0 : Double.compare(a, b))
-                .containsExactly(150.0, 300.0);
-        assertThat(story.timesS(EventKind.CUTOFF_RECLOSED)).containsExactly(180.0);
+        assertThat(story.lines(EventKind.RUN_TIME_LIMIT_REACHED, EventKind.CUTOFF_RECLOSED))
+                .containsExactly(
+                        "RUN_TIME_LIMIT_REACHED guard", "CUTOFF_RECLOSED guard", "RUN_TIME_LIMIT_REACHED guard");
+        assertThat(story.timesS(EventKind.RUN_TIME_LIMIT_REACHED).get(0)).isCloseTo(150, within(1e-6));
+        assertThat(story.timesS(EventKind.RUN_TIME_LIMIT_REACHED).get(1)).isCloseTo(300, within(1e-6));
+        assertThat(story.only(EventKind.CUTOFF_RECLOSED).timeS()).isCloseTo(180, within(1e-6));
     }
 
     @Test
