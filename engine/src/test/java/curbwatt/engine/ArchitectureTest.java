@@ -30,6 +30,7 @@ class ArchitectureTest {
             alternator:    quantity numeric
             wiring:        quantity
             load:          quantity
+            wear:          quantity
             powertrain:    quantity
             event
             control:       quantity powertrain
