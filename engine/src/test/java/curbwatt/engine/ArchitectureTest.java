@@ -38,6 +38,7 @@ class ArchitectureTest {
             scene:         quantity powertrain
             budget:        alternator load powertrain vehicle scene
             result:        event
+            duty:          quantity load powertrain event vehicle scene result
             simulation:    *
             verdict:       quantity alternator powertrain event control vehicle scene result
             """);
