@@ -83,8 +83,8 @@ public record IdleBalanceTest(Vehicle installed, Rule rule, Set<String> circuits
                 name(),
                 new InitialState(1, START_C),
                 List.of(
-                        DutyTest.phase("settling", EngineMode.IDLING, SETTLING_S, UNDER_HOOD_C, idleRpm),
-                        DutyTest.phase(BALANCE, EngineMode.IDLING, TEST_S, UNDER_HOOD_C, idleRpm)));
+                        DutyPhase.of("settling", EngineMode.IDLING, SETTLING_S, UNDER_HOOD_C, idleRpm),
+                        DutyPhase.of(BALANCE, EngineMode.IDLING, TEST_S, UNDER_HOOD_C, idleRpm)));
     }
 
     @Override
@@ -95,7 +95,7 @@ public record IdleBalanceTest(Vehicle installed, Rule rule, Set<String> circuits
 
     @Override
     public DutyOutcome judge(RunResult run) {
-        PhaseSummary balance = DutyTest.figures(run, BALANCE);
-        return DutyOutcome.of(this, balance.meanBatteryA(), DutyTest.staysSupplied(run, balance), balance.engineRan());
+        PhaseSummary balance = DutyPhase.figures(run, BALANCE);
+        return DutyOutcome.of(this, balance.meanBatteryA(), DutyPhase.staysSupplied(run, balance), balance.engineRan());
     }
 }

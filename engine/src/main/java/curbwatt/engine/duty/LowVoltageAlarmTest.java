@@ -70,8 +70,8 @@ public record LowVoltageAlarmTest(
                 name(),
                 new InitialState(1, airC),
                 List.of(
-                        DutyTest.phase(OFF, EngineMode.OFF, offS, airC, 0),
-                        DutyTest.phase(RESTART, EngineMode.IDLING, 60, airC, idleRpm)));
+                        DutyPhase.of(OFF, EngineMode.OFF, offS, airC, 0),
+                        DutyPhase.of(RESTART, EngineMode.IDLING, 60, airC, idleRpm)));
     }
 
     @Override
@@ -104,7 +104,7 @@ public record LowVoltageAlarmTest(
      */
     @Override
     public DutyOutcome judge(RunResult run) {
-        PhaseSummary off = DutyTest.figures(run, OFF);
+        PhaseSummary off = DutyPhase.figures(run, OFF);
         OptionalDouble reachedS = reachedS(run);
         double alarmS = run.events().stream()
                 .filter(event -> event.kind() == EventKind.WARNING_BEGAN && event.timeS() <= offS)
@@ -115,7 +115,7 @@ public record LowVoltageAlarmTest(
         return DutyOutcome.of(
                 this,
                 found,
-                DutyTest.staysSupplied(run, off),
-                DutyTest.figures(run, RESTART).engineRan());
+                DutyPhase.staysSupplied(run, off),
+                DutyPhase.figures(run, RESTART).engineRan());
     }
 }

@@ -57,8 +57,8 @@ public record ReserveTest(
                 name(),
                 new InitialState(1, airC),
                 List.of(
-                        DutyTest.phase(OFF, EngineMode.OFF, TEST_S, airC, 0),
-                        DutyTest.phase(RESTART, EngineMode.IDLING, 60, airC, idleRpm)));
+                        DutyPhase.of(OFF, EngineMode.OFF, TEST_S, airC, 0),
+                        DutyPhase.of(RESTART, EngineMode.IDLING, 60, airC, idleRpm)));
     }
 
     @Override
@@ -73,11 +73,11 @@ public record ReserveTest(
 
     @Override
     public DutyOutcome judge(RunResult run) {
-        PhaseSummary off = DutyTest.figures(run, OFF);
+        PhaseSummary off = DutyPhase.figures(run, OFF);
         return DutyOutcome.of(
                 this,
                 off.meanBatteryA() * off.durationS() / 3600,
-                DutyTest.staysSupplied(run, off),
-                DutyTest.figures(run, RESTART).engineRan());
+                DutyPhase.staysSupplied(run, off),
+                DutyPhase.figures(run, RESTART).engineRan());
     }
 }

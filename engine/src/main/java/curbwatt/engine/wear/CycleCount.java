@@ -90,8 +90,12 @@ public record CycleCount(List<Cycle> cycles) {
             if (size > 0 && value == turns.get(size - 1)) {
                 continue;
             }
-            if (size > 1 && value > turns.get(size - 1) == turns.get(size - 1) > turns.get(size - 2)) {
-                turns.remove(size - 1);
+            if (size > 1) {
+                boolean rose = turns.get(size - 1) > turns.get(size - 2);
+                boolean rises = value > turns.get(size - 1);
+                if (rose == rises) {
+                    turns.remove(size - 1);
+                }
             }
             turns.add(value);
         }
