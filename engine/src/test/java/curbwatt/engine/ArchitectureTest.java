@@ -29,6 +29,7 @@ class ArchitectureTest {
             battery.label: quantity numeric battery
             alternator:    quantity numeric
             wiring:        quantity
+            protection:    quantity
             load:          quantity
             wear:          quantity
             powertrain:    quantity

@@ -2,9 +2,11 @@ package curbwatt.engine.duty;
 
 import curbwatt.engine.load.Load;
 import curbwatt.engine.vehicle.Circuit;
+import curbwatt.engine.vehicle.EngineEquipment;
 import curbwatt.engine.vehicle.Vehicle;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -34,16 +36,19 @@ final class LoadsUnderTest {
             boolean tested = on.contains(circuit.name());
             List<Load> loads =
                     circuit.loads().stream().map(load -> switched(load, tested)).toList();
-            circuits.add(new Circuit(circuit.name(), circuit.feedOhm(), loads));
+            circuits.add(new Circuit(circuit.name(), circuit.node(), circuit.feedOhm(), loads));
         }
         circuits.addAll(List.of(more));
         return new Vehicle(
                 vehicle.name(),
                 vehicle.battery(),
+                vehicle.auxiliary(),
                 vehicle.alternator(),
                 circuits,
                 vehicle.cutoffs(),
-                vehicle.starting());
+                vehicle.starting(),
+                new EngineEquipment(
+                        vehicle.engine().highIdle(), Optional.empty(), vehicle.engine().fuel()));
     }
 
     private static Load switched(Load load, boolean on) {

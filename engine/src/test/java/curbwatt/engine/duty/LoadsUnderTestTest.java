@@ -51,8 +51,9 @@ class LoadsUnderTestTest {
     @Test
     void knowsEveryPartThatItCopies() {
         assertThat(parts(Vehicle.class))
-                .containsExactly("name", "battery", "alternator", "circuits", "cutoffs", "starting");
-        assertThat(parts(Circuit.class)).containsExactly("name", "feedOhm", "loads");
+                .containsExactly(
+                        "name", "battery", "auxiliary", "alternator", "circuits", "cutoffs", "starting", "engine");
+        assertThat(parts(Circuit.class)).containsExactly("name", "node", "feedOhm", "loads");
         assertThat(parts(Load.class))
                 .containsExactly(
                         "name",
