@@ -29,7 +29,9 @@ class ArchitectureTest {
             battery.label: quantity numeric battery
             alternator:    quantity numeric
             wiring:        quantity
+            protection:    quantity
             load:          quantity
+            wear:          quantity
             powertrain:    quantity
             event
             control:       quantity powertrain
@@ -38,6 +40,7 @@ class ArchitectureTest {
             scene:         quantity powertrain
             budget:        alternator load powertrain vehicle scene
             result:        event
+            duty:          quantity load powertrain event vehicle scene result
             simulation:    *
             verdict:       quantity alternator powertrain event control vehicle scene result
             """);
