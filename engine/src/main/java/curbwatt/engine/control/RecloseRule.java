@@ -9,7 +9,7 @@ public sealed interface RecloseRule {
      * The reading has stayed at or above a level for a time without a break.
      *
      * @param levelV reclose level (V), 8 … 16
-     * @param delayS time above it (s), 0 … 3600
+     * @param delayS time above it (s), 0 … 3600; a run takes less than 0.1 s for 0.1 s
      */
     record AboveVoltage(double levelV, double delayS) implements RecloseRule {
         /** Refuses figures out of range. */

@@ -8,6 +8,10 @@ public enum EventKind {
     ENGINE_STARTED,
     /** The engine was switched off [phase]. */
     ENGINE_STOPPED,
+    /** The idle control raised the engine's speed [idle control]. */
+    IDLE_RAISED,
+    /** The idle control let the engine's speed go back [idle control]. */
+    IDLE_RELEASED,
     /**
      * Cranking voltage too low when the engine should have started: it stays off; the voltage is the lowest while
      * cranking [phase].

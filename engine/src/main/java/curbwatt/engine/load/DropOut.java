@@ -14,7 +14,8 @@ import curbwatt.engine.quantity.Require;
  *
  * @param levelV drop-out voltage at the load (V), 0 … 14; 0 means that it never drops out
  * @param returnV voltage of return (V), not below the level, up to 16
- * @param returnDelayS time above the return voltage before the load draws again (s), 0 … 600
+ * @param returnDelayS time above the return voltage before the load draws again (s), 0 … 600; a run takes less than
+ *     0.1 s for 0.1 s
  */
 public record DropOut(double levelV, double returnV, double returnDelayS) {
 

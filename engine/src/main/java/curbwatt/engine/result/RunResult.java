@@ -17,6 +17,7 @@ import java.util.OptionalDouble;
  * @param loads load by load
  * @param batteries the starter battery, then the auxiliary one if there is one
  * @param link the link between them, if there is one
+ * @param engine what the engine did
  * @param charge ampere-hours
  * @param energy watt-hours
  * @param lowestV lowest voltage of the starter node (V)
@@ -36,6 +37,7 @@ public record RunResult(
         List<LoadSummary> loads,
         List<BatterySummary> batteries,
         Optional<LinkSummary> link,
+        EngineSummary engine,
         ChargeLedger charge,
         EnergyLedger energy,
         double lowestV,

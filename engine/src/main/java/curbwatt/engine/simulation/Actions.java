@@ -35,7 +35,7 @@ final class Actions {
         this.book = book;
         linkName = vehicle.auxiliary().map(AuxiliaryBattery::linkName).orElse("");
         cutoffs = vehicle.cutoffs().stream().map(CutoffState::new).toList();
-        taps = vehicle.cutoffs().stream().map(this::tap).toArray(SenseTap[]::new);
+        taps = vehicle.cutoffs().stream().map(cutoff -> tap(cutoff.sense())).toArray(SenseTap[]::new);
     }
 
     List<CutoffState> cutoffs() {
@@ -47,14 +47,15 @@ final class Actions {
         return taps.length == 0 ? SenseTap.starterNode() : taps[0];
     }
 
-    private SenseTap tap(LowVoltageCutoff cutoff) {
-        if (cutoff.sense() instanceof SensePoint.FeedEnd end) {
+    /** Where a device senses. */
+    SenseTap tap(SensePoint sense) {
+        if (sense instanceof SensePoint.FeedEnd end) {
             return SenseTap.feedEnd(bank.circuits.stream()
                     .map(state -> state.circuit.name())
                     .toList()
                     .indexOf(end.circuit()));
         }
-        return cutoff.sense() instanceof SensePoint.EquipmentNode ? SenseTap.equipmentNode() : SenseTap.starterNode();
+        return sense instanceof SensePoint.EquipmentNode ? SenseTap.equipmentNode() : SenseTap.starterNode();
     }
 
     /** Time in a step at which the first of them acts; positive infinity: none does (s). */
@@ -151,6 +152,9 @@ final class Actions {
             }
             return;
         }
+        if (load == null) {
+            return;
+        }
         double loadV = point.farV[bank.circuits.indexOf(circuit)];
         boolean returns = load.droppedOut;
         if (returns) {
@@ -158,7 +162,7 @@ final class Actions {
         } else {
             load.dropOut(timeS);
         }
-        circuit.addUp();
+        bank.changed(circuit, timeS);
         EventKind did = returns ? EventKind.LOAD_RETURNED : EventKind.LOAD_DROPPED_OUT;
         book.event(timeS, did, load.load.name(), loadV, charge);
     }

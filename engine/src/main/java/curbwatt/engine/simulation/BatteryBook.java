@@ -109,12 +109,7 @@ final class BatteryBook {
         return gassingWs;
     }
 
-    /** Stored energy above empty at rest voltage and 25 °C; the rest voltage is straight in the charge (Wh). */
     private double storedWh() {
-        double charge = battery.stateOfChargeFraction();
-        return battery.battery.capacityAh()
-                * charge
-                * 0.5
-                * (reference.restVoltageV(0) + reference.restVoltageV(charge));
+        return reference.storedWh(battery.stateOfChargeFraction());
     }
 }

@@ -15,13 +15,14 @@ import java.util.List;
  */
 final class CircuitDraw {
 
-    private static final int MOST_ITERATIONS = 60;
+    private static final int MOST_ITERATIONS = 80;
 
     private final double feedOhm;
     private double constantA;
     private double conductanceS;
     private double powerW;
     private final List<Load> others = new ArrayList<>();
+    private final List<Double> otherFactors = new ArrayList<>();
 
     private double farV;
     private double currentA;
@@ -36,18 +37,25 @@ final class CircuitDraw {
         conductanceS = 0;
         powerW = 0;
         others.clear();
+        otherFactors.clear();
     }
 
     void add(Load load) {
+        add(load, 1);
+    }
+
+    /** Adds a load that draws a multiple of its rated current. */
+    void add(Load load, double factor) {
         double exponent = load.voltageExponent();
         if (exponent == 0) {
-            constantA += load.ratedCurrentA();
+            constantA += factor * load.ratedCurrentA();
         } else if (exponent == 1) {
-            conductanceS += load.ratedCurrentA() / load.ratedVoltageV();
+            conductanceS += factor * load.ratedCurrentA() / load.ratedVoltageV();
         } else if (exponent == -1) {
-            powerW += load.ratedCurrentA() * load.ratedVoltageV();
+            powerW += factor * load.ratedCurrentA() * load.ratedVoltageV();
         } else {
             others.add(load);
+            otherFactors.add(factor);
         }
     }
 
@@ -79,20 +87,29 @@ final class CircuitDraw {
         return true;
     }
 
+    /**
+     * Newton's method from the node's voltage down, kept between a voltage that lies above the root and one that lies
+     * below it, so that a long first step (a lamp behind a long wire) is not taken for a collapse.
+     */
     private boolean iterateFrom(double nodeV) {
+        double aboveV = nodeV;
+        double belowV = 0;
         double trialV = nodeV;
         for (int i = 0; i < MOST_ITERATIONS; i++) {
             double excessV = nodeV - trialV - feedOhm * drawA(trialV);
             double slope = -1 - feedOhm * drawSlopeAPerV(trialV);
             double changeV = -excessV / slope;
-            trialV += changeV;
-            if (slope >= 0 || !(trialV > 0)) {
-                return false;
-            }
-            if (Math.abs(changeV) < 1e-13 * nodeV) {
-                farV = trialV;
+            if (slope < 0 && Math.abs(changeV) < 1e-13 * nodeV) {
+                farV = trialV + changeV;
                 return true;
             }
+            if (excessV < 0 && slope < 0) {
+                aboveV = trialV;
+            } else {
+                belowV = trialV;
+            }
+            double nextV = trialV + changeV;
+            trialV = slope < 0 && nextV > belowV && nextV < aboveV ? nextV : 0.5 * (belowV + aboveV);
         }
         return false;
     }
@@ -110,7 +127,7 @@ final class CircuitDraw {
             sumA += powerW / voltageV;
         }
         for (int i = 0; i < others.size(); i++) {
-            sumA += others.get(i).currentA(voltageV);
+            sumA += otherFactors.get(i) * others.get(i).currentA(voltageV);
         }
         return sumA;
     }
@@ -118,7 +135,10 @@ final class CircuitDraw {
     private double drawSlopeAPerV(double voltageV) {
         double slope = conductanceS - powerW / (voltageV * voltageV);
         for (int i = 0; i < others.size(); i++) {
-            slope += others.get(i).voltageExponent() * others.get(i).currentA(voltageV) / voltageV;
+            slope += otherFactors.get(i)
+                    * others.get(i).voltageExponent()
+                    * others.get(i).currentA(voltageV)
+                    / voltageV;
         }
         return slope;
     }

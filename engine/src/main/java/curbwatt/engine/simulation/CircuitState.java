@@ -32,17 +32,20 @@ final class CircuitState {
         return !disconnected && !collapsed;
     }
 
-    /** Adds up anew what the loads draw; to be called whenever one of them has changed. */
-    void addUp() {
+    /** Adds up anew what the loads draw at a time; to be called whenever one of them has changed. */
+    void addUp(long timeNs) {
         now.clear();
         allLit.clear();
+        for (int i = 0; i < loads.size(); i++) {
+            loads.get(i).note(isFed(), timeNs);
+        }
         if (!isFed()) {
             return;
         }
         for (int i = 0; i < loads.size(); i++) {
             LoadState state = loads.get(i);
             if (state.isLit()) {
-                now.add(state.load);
+                now.add(state.load, state.surgeFactor());
             } else {
                 now.addConstant(state.restingA());
             }

@@ -32,7 +32,7 @@ final class CutoffState {
         warningTimer = LevelTimer.below(warningV, 0);
         clearTimer = LevelTimer.above(warningV, WARNING_CLEAR_S);
         recloseTimer = settings.reclose() instanceof RecloseRule.AboveVoltage above
-                ? LevelTimer.above(above.levelV(), above.delayS())
+                ? LevelTimer.returning(above.levelV(), above.delayS())
                 : LevelTimer.above(Double.POSITIVE_INFINITY, 0);
     }
 

@@ -12,6 +12,8 @@ final class LedgerBook {
     private final List<BatteryBook> batteries;
     private double alternatorAs;
     private double loadsAs;
+    private double starterAs;
+    private double starterWs;
     private double linkAs;
     private double alternatorWs;
     private double loadsWs;
@@ -26,6 +28,8 @@ final class LedgerBook {
         double half = 0.5 * lengthS;
         alternatorAs += half * (start.starter.sourceA + end.starter.sourceA);
         alternatorWs += half * (start.starter.nodeV * start.starter.sourceA + end.starter.nodeV * end.starter.sourceA);
+        starterAs += half * (start.starterA + end.starterA);
+        starterWs += half * (start.starter.nodeV * start.starterA + end.starter.nodeV * end.starterA);
         linkAs += half * (start.linkInA - start.linkOutA + end.linkInA - end.linkOutA);
         linkLossWs += half * (start.linkLossW() + end.linkLossW());
         for (int c = 0; c < start.circuitA.length; c++) {
@@ -51,6 +55,7 @@ final class LedgerBook {
         double selfDischargedAh = selfDischargedAs / SECONDS_PER_HOUR;
         double alternatorAh = alternatorAs / SECONDS_PER_HOUR;
         double loadsAh = loadsAs / SECONDS_PER_HOUR;
+        double starterAh = starterAs / SECONDS_PER_HOUR;
         double linkAh = linkAs / SECONDS_PER_HOUR;
         return new ChargeLedger(
                 removedAh,
@@ -59,9 +64,10 @@ final class LedgerBook {
                 selfDischargedAh,
                 alternatorAh,
                 loadsAh,
+                starterAh,
                 linkAh,
                 removedAh - deliveredAh - gassedAh - selfDischargedAh,
-                alternatorAh + deliveredAh - loadsAh - linkAh);
+                alternatorAh + deliveredAh - loadsAh - starterAh - linkAh);
     }
 
     EnergyLedger energy() {
@@ -75,6 +81,7 @@ final class LedgerBook {
         }
         double alternatorWh = alternatorWs / SECONDS_PER_HOUR;
         double loadsWh = loadsWs / SECONDS_PER_HOUR;
+        double starterWh = starterWs / SECONDS_PER_HOUR;
         double feedLossWh = feedLossWs / SECONDS_PER_HOUR;
         double linkLossWh = linkLossWs / SECONDS_PER_HOUR;
         double batteryLossWh = batteryLossWs / SECONDS_PER_HOUR;
@@ -83,10 +90,11 @@ final class LedgerBook {
                 alternatorWh,
                 releasedWh,
                 loadsWh,
+                starterWh,
                 feedLossWh,
                 linkLossWh,
                 batteryLossWh,
                 gassingWh,
-                alternatorWh + releasedWh - loadsWh - feedLossWh - linkLossWh - batteryLossWh - gassingWh);
+                alternatorWh + releasedWh - loadsWh - starterWh - feedLossWh - linkLossWh - batteryLossWh - gassingWh);
     }
 }

@@ -3,6 +3,9 @@ package curbwatt.engine.simulation;
 /** Counts how long a reading has been beyond a level without a break. */
 final class LevelTimer {
 
+    /** Shortest time before a supply comes back (s); our choice. */
+    static final double LEAST_RETURN_S = 0.1;
+
     private static final double NOT_BEYOND = -1;
 
     private final boolean below;
@@ -22,6 +25,14 @@ final class LevelTimer {
 
     static LevelTimer above(double levelV, double delayS) {
         return new LevelTimer(false, levelV, delayS);
+    }
+
+    /**
+     * As {@link #above}, for what gives a supply back: a delay of nothing is taken as the time a contact needs, or a
+     * load that sags its own supply could switch without end in one instant.
+     */
+    static LevelTimer returning(double levelV, double delayS) {
+        return above(levelV, Math.max(delayS, LEAST_RETURN_S));
     }
 
     void reset() {

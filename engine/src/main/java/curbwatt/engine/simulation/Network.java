@@ -56,7 +56,10 @@ final class Network {
     }
 
     /** Solves for the batteries' states; {@code guess} is where to start from and is filled in. */
-    NodeSolver.Outcome solve(Batteries batteries, double alternatorMaxA, double setPointV, OperatingPoint guess) {
+    NodeSolver.Outcome solve(Batteries batteries, EngineState engine, double timeS, OperatingPoint guess) {
+        double alternatorMaxA = engine.alternatorMaxA(timeS);
+        double setPointV = engine.setPointV(timeS);
+        guess.starterA = engine.starterA(timeS);
         NodeSolver.Outcome outcome;
         if (link == null) {
             outcome = starter(batteries, alternatorMaxA, setPointV, 0, 0, guess);
@@ -157,7 +160,7 @@ final class Network {
             double givenA,
             double askedW,
             OperatingPoint point) {
-        starterSolver.give(givenA, askedW);
+        starterSolver.give(givenA - point.starterA, askedW);
         return noted(
                 starterSolver.solve(batteries.starter(), alternatorMaxA, setPointV, point.starter),
                 starterSolver,

@@ -27,14 +27,20 @@ final class NodeSolver {
     /** Voltage below which a 12 V node counts as collapsed (V): 1 V a cell, the end of the long EN 60095-1 start test. */
     static final double FLOOR_V = 6;
 
+    /** More than any battery reaches by gassing (V). */
+    private static final double CEILING_V = 40;
+
     private static final int MOST_ITERATIONS = 80;
     private static final double TOLERANCE_A = 1e-11;
+    /** Share of the last good voltage at which a circuit on the verge of its own collapse has collapsed. */
+    private static final double NEAR_FRACTION = 0.98;
 
     private final List<CircuitState> circuits;
     private Terminal terminal;
     private double openV;
     private double idleV;
     private double surface;
+    private double chargingSurface;
     private double givenA;
     private double givenW;
     private double loadA;
@@ -77,6 +83,8 @@ final class NodeSolver {
         double removedAh = battery.removedAh();
         double boundAh = battery.totalBoundAh();
         surface = terminal.surfaceState(removedAh, boundAh);
+        // a battery that has its whole charge takes no more, even where bound charge still holds its surface down
+        chargingSurface = removedAh <= 0 ? Math.max(surface, 1) : surface;
         idleV = terminal.idleV(removedAh, boundAh);
         openV = terminal.isNearlyExhausted(removedAh, boundAh) ? terminal.openV(removedAh, boundAh) : idleV;
         double sourceA = 0;
@@ -92,15 +100,16 @@ final class NodeSolver {
         }
         double surplusA = sourceA + givenA - loadA;
         if (surplusA < 0) {
-            double startA = Math.max(0, guess.nodeV > FLOOR_V && drawAt(guess.nodeV) ? loadA - sourceA - givenA : 0);
-            Outcome warm = discharging(startA, sourceA, guess);
-            return warm == Outcome.SOLVED || startA == 0 ? warm : discharging(0, sourceA, guess);
+            double coldA = -surplusA;
+            double warmA = guess.nodeV > FLOOR_V && drawAt(guess.nodeV) ? Math.max(0, loadA - sourceA - givenA) : coldA;
+            Outcome warm = discharging(warmA, sourceA, guess);
+            return warm == Outcome.SOLVED || warmA == coldA ? warm : discharging(coldA, sourceA, guess);
         }
         double restGasA = terminal.gassingA(idleV);
         if (surplusA <= restGasA) {
             return accept(guess, idleV, 0, surplusA, sourceA, -chargingSlope());
         }
-        return charging(Math.min(guess.mainA, 0), sourceA, guess);
+        return chargingSurface >= 1 ? gassingAlone(sourceA, guess) : charging(Math.min(guess.mainA, 0), sourceA, guess);
     }
 
     /**
@@ -119,9 +128,12 @@ final class NodeSolver {
 
     /** Main current at which the battery has a voltage; V falls with I, so Newton needs only to stay on its branch. */
     private double currentAt(double targetV, boolean charges, double guessA) {
+        if (charges && chargingSurface >= 1) {
+            return 0;
+        }
         double mainA = charges == guessA < 0 ? guessA : 0;
         for (int i = 0; i < MOST_ITERATIONS; i++) {
-            double slope = charges && mainA == 0 ? chargingSlope() : terminal.slopeVPerA(surface, mainA);
+            double slope = charges && mainA == 0 ? chargingSlope() : slope(mainA);
             double changeA = (targetV - voltageV(mainA)) / slope;
             mainA = charges ? Math.min(mainA + changeA, 0) : Math.max(mainA + changeA, 0);
             if (Math.abs(changeA) < TOLERANCE_A) {
@@ -132,39 +144,35 @@ final class NodeSolver {
     }
 
     private double chargingSlope() {
-        return terminal.slopeVPerA(surface, -Double.MIN_NORMAL);
+        return slope(-Double.MIN_NORMAL);
     }
 
     private Outcome discharging(double startA, double sourceA, NodePoint point) {
         double mainA = startA;
         double belowA = 0;
-        for (int i = 0; i < MOST_ITERATIONS; i++) {
+        double beyondA = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < MOST_ITERATIONS && beyondA - belowA > 1e-6; i++) {
             double nodeV = voltageV(mainA);
-            if (!(nodeV >= FLOOR_V)) {
-                if (mainA - belowA < 1e-6) {
-                    return Outcome.NODE_COLLAPSED;
-                }
-                mainA = 0.5 * (belowA + mainA);
+            double batterySlope = slope(mainA);
+            double slope = nodeV >= FLOOR_V && drawAt(nodeV) ? 1 - loadSlope * batterySlope : 0;
+            if (slope <= 0) {
+                // past the fold, or a step too long: the root, if there is one, lies before
+                beyondA = mainA;
+                mainA = 0.5 * (belowA + beyondA);
                 continue;
             }
-            if (!drawAt(nodeV)) {
-                return Outcome.CIRCUIT_COLLAPSED;
-            }
             double missingA = mainA + sourceA + givenA - loadA;
-            double batterySlope = terminal.slopeVPerA(surface, mainA);
-            double slope = 1 - loadSlope * batterySlope;
-            if (slope <= 0) {
-                return Outcome.NODE_COLLAPSED;
-            }
             if (Math.abs(missingA) < TOLERANCE_A * (1 + mainA)) {
                 return accept(point, nodeV, mainA, 0, sourceA, -batterySlope / slope);
             }
             if (missingA < 0) {
                 belowA = Math.max(belowA, mainA);
             }
-            mainA = Math.max(0, mainA - missingA / slope);
+            double nextA = Math.max(0, mainA - missingA / slope);
+            mainA = nextA < beyondA ? nextA : 0.5 * (belowA + beyondA);
         }
-        return Outcome.NODE_COLLAPSED;
+        // a circuit that a trifle less would cut off is at fault, not the node
+        return drawAt(NEAR_FRACTION * voltageV(belowA)) ? Outcome.NODE_COLLAPSED : Outcome.CIRCUIT_COLLAPSED;
     }
 
     private Outcome charging(double startA, double sourceA, NodePoint point) {
@@ -178,7 +186,7 @@ final class NodeSolver {
             }
             double gasA = terminal.gassingA(nodeV);
             double missingA = mainA - gasA + sourceA + givenA - loadA;
-            double batterySlope = mainA < 0 ? terminal.slopeVPerA(surface, mainA) : chargingSlope();
+            double batterySlope = mainA < 0 ? slope(mainA) : chargingSlope();
             double slope = 1 - (terminal.gassingSlopeAPerV(nodeV) + loadSlope) * batterySlope;
             if (Math.abs(missingA) < TOLERANCE_A * (1 + sourceA + Math.abs(givenA))) {
                 return accept(point, nodeV, mainA, gasA, sourceA, -batterySlope / slope);
@@ -194,6 +202,26 @@ final class NodeSolver {
         return Outcome.NODE_COLLAPSED;
     }
 
+    /** A full battery takes a surplus by gassing alone: the voltage at which it does. */
+    private Outcome gassingAlone(double sourceA, NodePoint point) {
+        double belowV = idleV;
+        double aboveV = CEILING_V;
+        while (aboveV - belowV > 1e-13 * CEILING_V) {
+            double nodeV = 0.5 * (belowV + aboveV);
+            if (!drawAt(nodeV)) {
+                return Outcome.CIRCUIT_COLLAPSED;
+            }
+            if (sourceA + givenA - loadA > terminal.gassingA(nodeV)) {
+                belowV = nodeV;
+            } else {
+                aboveV = nodeV;
+            }
+        }
+        drawAt(belowV);
+        double stiffnessOhm = 1 / (terminal.gassingSlopeAPerV(belowV) + Math.max(0, loadSlope));
+        return accept(point, belowV, 0, sourceA + givenA - loadA, sourceA, stiffnessOhm);
+    }
+
     private Outcome accept(
             NodePoint point, double nodeV, double mainA, double gasA, double sourceA, double stiffnessOhm) {
         point.nodeV = nodeV;
@@ -207,7 +235,11 @@ final class NodeSolver {
     }
 
     private double voltageV(double mainA) {
-        return (mainA > 0 ? openV : idleV) - terminal.dropV(surface, mainA);
+        return (mainA > 0 ? openV : idleV) - terminal.dropV(mainA < 0 ? chargingSurface : surface, mainA);
+    }
+
+    private double slope(double mainA) {
+        return terminal.slopeVPerA(mainA < 0 ? chargingSurface : surface, mainA);
     }
 
     private boolean drawAt(double nodeV) {

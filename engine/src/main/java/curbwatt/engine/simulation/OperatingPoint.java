@@ -11,6 +11,9 @@ final class OperatingPoint {
     /** Current that reaches the equipment node through the link (A). */
     double linkOutA;
 
+    /** Current of the starter (A). */
+    double starterA;
+
     final double[] farV;
     final double[] circuitA;
     final double[] feedLossW;
@@ -49,6 +52,7 @@ final class OperatingPoint {
         starter.mix(from.starter, to.starter, share);
         equipment.mix(from.equipment, to.equipment, share);
         linkInA = from.linkInA + share * (to.linkInA - from.linkInA);
+        starterA = from.starterA + share * (to.starterA - from.starterA);
         linkOutA = from.linkOutA + share * (to.linkOutA - from.linkOutA);
         for (int c = 0; c < farV.length; c++) {
             farV[c] = from.farV[c] + share * (to.farV[c] - from.farV[c]);

@@ -25,6 +25,7 @@ final class RunBook {
     private final List<BatteryBook> batteryBooks = new ArrayList<>();
     private final Optional<LinkBook> link;
     private final LedgerBook ledger;
+    private final EngineBook engineBook;
     private PhaseBook phase;
     private double lowestV = Double.POSITIVE_INFINITY;
     private double lowestAtS;
@@ -39,6 +40,7 @@ final class RunBook {
         link = linkState.map(
                 state -> new LinkBook(vehicle.auxiliary().orElseThrow().linkName(), state));
         ledger = new LedgerBook(batteryBooks);
+        engineBook = new EngineBook(vehicle.engine().fuel());
         for (int c = 0; c < states.size(); c++) {
             circuits.add(new CircuitBook(states.get(c), c));
         }
@@ -46,6 +48,10 @@ final class RunBook {
 
     void event(double timeS, EventKind kind, String subject, double voltageV, double charge) {
         events.add(new Event(timeS, kind, subject, voltageV, charge));
+    }
+
+    void engineStarted() {
+        engineBook.started();
     }
 
     void crankCheck(CrankCheck check) {
@@ -67,8 +73,9 @@ final class RunBook {
     }
 
     /** Adds a step that ends in the batteries' present state. */
-    void add(double startS, double lengthS, OperatingPoint start, OperatingPoint end) {
+    void add(double startS, double lengthS, OperatingPoint start, OperatingPoint end, EngineState engine) {
         steps++;
+        engineBook.add(startS, lengthS, start, end, engine);
         batteryBooks.get(0).add(lengthS, start.starter, end.starter);
         if (batteries.areTwo()) {
             batteryBooks.get(1).add(lengthS, start.equipment, end.equipment);
@@ -94,7 +101,7 @@ final class RunBook {
         batteryBooks.forEach(BatteryBook::noteCold);
     }
 
-    RunResult result(double durationS, OptionalDouble restartTimeS) {
+    RunResult result(double durationS, OptionalDouble restartTimeS, EngineWatch watch) {
         events.sort(Comparator.comparingDouble(Event::timeS));
         List<LoadSummary> loads =
                 circuits.stream().flatMap(circuit -> circuit.loads().stream()).toList();
@@ -111,6 +118,7 @@ final class RunBook {
                 loads,
                 summaries,
                 link.map(LinkBook::summary),
+                engineBook.summary(durationS, watch),
                 ledger.charge(),
                 ledger.energy(),
                 lowestV,

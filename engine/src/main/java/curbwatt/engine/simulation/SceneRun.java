@@ -14,10 +14,8 @@ import java.util.OptionalDouble;
 /**
  * One run of one scene: everything that changes while time passes is reachable from here.
  *
- * <p>A step goes from one instant at which something switches to the next, or shorter. It is tried with the current at
- * its
- * start, solved again at its end, cut at the first instant at which a device acts, and then taken with the mean
- * current.
+ * <p>A step goes from one instant at which something switches to the next, or shorter; it is cut at the first instant at
+ * which a device acts.
  */
 final class SceneRun {
 
@@ -27,47 +25,32 @@ final class SceneRun {
     private final Vehicle vehicle;
     private final Scene scene;
     private final Recorder recorder;
-    private final StepControl control;
     private final LoadBank bank;
-    private final Batteries batteries;
-    private final Batteries trial;
-    private final Network network;
-    private final OperatingPoint start;
-    private final OperatingPoint end;
     private final EngineState engine;
+    private final Stepping stepping;
     private final CrankProbe crank;
     private final RunBook book;
     private final Actions actions;
+    private final EngineWatch watch;
     private final RestartWatch restart;
     private final StepView view;
     private double timeS;
-    private double proposedS = 1;
 
     SceneRun(Vehicle vehicle, Scene scene, StepControl control, Recorder recorder) {
         this.vehicle = vehicle;
         this.scene = scene;
         this.recorder = recorder;
-        this.control = control;
         bank = new LoadBank(vehicle);
-        batteries = new Batteries(vehicle, scene.start());
-        trial = batteries.copy();
+        engine = new EngineState(vehicle);
         Optional<LinkState> link = vehicle.auxiliary().map(second -> new LinkState(second.link()));
-        network = new Network(bank.circuits, link.orElse(null));
-        start = new OperatingPoint(bank.circuits.size());
-        end = new OperatingPoint(bank.circuits.size());
-        engine = new EngineState(vehicle.alternator());
+        stepping = new Stepping(vehicle, scene, control, bank, engine, link);
         crank = new CrankProbe(vehicle.starting(), bank.circuits, link);
-        book = new RunBook(vehicle, batteries, bank.circuits, link);
+        book = new RunBook(vehicle, stepping.batteries, bank.circuits, link);
         actions = new Actions(bank, vehicle, link, book);
-        end.starter.nodeV = batteries.starter().idleV();
-        end.equipment.nodeV = batteries.areTwo() ? batteries.auxiliary().idleV() : 0;
+        watch = new EngineWatch(vehicle.engine(), actions::tap);
         restart = new RestartWatch(book, vehicle.battery().name());
         view = new StepView(
-                start,
-                end,
-                actions.firstTap(),
-                batteries.areTwo(),
-                actions.cutoffs().stream().findFirst());
+                stepping, actions.firstTap(), actions.cutoffs().stream().findFirst());
     }
 
     RunResult run() {
@@ -76,85 +59,98 @@ final class SceneRun {
             begin(phase, i == 0);
             double endS = scene.startS(i + 1);
             while (endS - timeS > ONE_INSTANT_S) {
-                step(phase, endS);
+                step(endS);
             }
             timeS = endS;
-            boolean last = i == scene.phases().size() - 1;
-            if (!engine.runs() || last) {
-                checkCrank(phase);
-            }
-            book.endPhase();
+            end(phase, i == scene.phases().size() - 1);
         }
-        book.event(
-                timeS,
-                EventKind.SCENE_ENDED,
-                scene.name(),
-                end.starter.nodeV,
-                batteries.starter().stateOfChargeFraction());
-        return book.result(timeS, restart.firstLostS());
+        event(EventKind.SCENE_ENDED, scene.name(), stepping.endV());
+        return book.result(timeS, restart.firstLostS(), watch);
+    }
+
+    private void event(EventKind kind, String subject, double voltageV) {
+        book.event(timeS, kind, subject, voltageV, stepping.starterCharge());
     }
 
     private void begin(Phase phase, boolean first) {
-        double charge = batteries.starter().stateOfChargeFraction();
         boolean ran = engine.runs();
         boolean wanted = phase.mode().isRunning();
-        boolean cranks = wanted && !ran && !first;
-        double lowestV = cranks ? crank.lowestV(batteries) : 0;
-        boolean runs = wanted && (!cranks || lowestV >= crank.minimumV(batteries));
-        book.event(timeS, EventKind.PHASE_BEGAN, phase.name(), end.starter.nodeV, charge);
-        engine.begin(phase, timeS, runs);
-        if (cranks) {
-            EventKind did = runs ? EventKind.ENGINE_STARTED : EventKind.ENGINE_DID_NOT_START;
-            book.event(timeS, did, phase.name(), lowestV, charge);
-            if (runs) {
-                engine.started(timeS);
-            }
+        event(EventKind.PHASE_BEGAN, phase.name(), stepping.endV());
+        engine.begin(phase, timeS, wanted && (ran || first));
+        if (wanted && !ran && !first) {
+            start(phase.name());
         } else if (ran && !wanted) {
-            book.event(timeS, EventKind.ENGINE_STOPPED, phase.name(), end.starter.nodeV, charge);
+            event(EventKind.ENGINE_STOPPED, phase.name(), stepping.endV());
         }
-        OptionalDouble capacityA = runs && vehicle.alternator().isPresent()
+        watch.phaseBegan();
+        OptionalDouble capacityA = engine.runs() && vehicle.alternator().isPresent()
                 ? OptionalDouble.of(capacityA(vehicle.alternator().get(), phase))
                 : OptionalDouble.empty();
-        book.begin(new PhaseBook(phase, timeS, runs, charge, capacityA));
+        book.begin(new PhaseBook(phase, timeS, engine.runs(), stepping.starterCharge(), capacityA));
         bank.begin(phase, timeS);
-        if (runs) {
-            actions.engineRuns(timeS, end.starter.nodeV, charge);
-            restart.rest();
-        } else {
-            restart.begin(timeS, crank.marginV(batteries), end.starter.nodeV, charge);
-        }
+        engineChanged();
     }
 
     private static double capacityA(Alternator alternator, Phase phase) {
         return alternator.maximumA(phase.speed().lowestRpm());
     }
 
-    private void checkCrank(Phase phase) {
-        book.crankCheck(new CrankCheck(
-                timeS,
-                phase.name(),
-                batteries.starter().temperatureC(),
-                crank.lowestV(batteries),
-                crank.lowestV(batteries, false),
-                crank.minimumV(batteries)));
+    /** Cranks the engine, if the battery can. */
+    private boolean start(String subject) {
+        double lowestV = crank.lowestV(stepping.batteries);
+        boolean starts = lowestV >= crank.minimumV(stepping.batteries);
+        event(starts ? EventKind.ENGINE_STARTED : EventKind.ENGINE_DID_NOT_START, subject, lowestV);
+        if (starts) {
+            engine.start(timeS, stepping.batteries.starter().temperatureC());
+            book.engineStarted();
+        }
+        return starts;
     }
 
-    private void step(Phase phase, double phaseEndS) {
+    /** What follows from the engine's running, or its standing. */
+    private void engineChanged() {
+        if (engine.runs()) {
+            actions.engineRuns(timeS, stepping.endV(), stepping.starterCharge());
+            restart.rest();
+        } else {
+            restart.begin(timeS, crank.marginV(stepping.batteries), stepping.endV(), stepping.starterCharge());
+        }
+    }
+
+    private void end(Phase phase, boolean last) {
+        if (!engine.runs()) {
+            followRestart();
+        }
+        if (!engine.runs() || last) {
+            Batteries batteries = stepping.batteries;
+            book.crankCheck(new CrankCheck(
+                    timeS,
+                    phase.name(),
+                    batteries.starter().temperatureC(),
+                    crank.lowestV(batteries),
+                    crank.lowestV(batteries, false),
+                    crank.minimumV(batteries)));
+        }
+        book.endPhase();
+    }
+
+    private void step(double phaseEndS) {
         bank.passEdges(timeS);
         settle();
         double edgeS = Math.min(phaseEndS, bank.nextEdgeS());
-        double lengthS = tryStep(Math.min(edgeS - timeS, engine.straightForS(timeS)));
-        double actsS = actions.firstS(lengthS, start, end, engine.runs());
-        for (int cut = 0; cut < MOST_CUTS && actsS < lengthS - ONE_INSTANT_S && actsS > 0; cut++) {
-            lengthS = solveEnd(actsS) ? actsS : lengthS;
-            actsS = actions.firstS(lengthS, start, end, engine.runs());
+        double lengthS = stepping.tryFrom(timeS, Math.min(edgeS - timeS, engine.straightForS(timeS)));
+        double actsS = firstS(lengthS);
+        // not shorter than an instant: rounding could put the crossing off again and again while the clock stands still
+        for (int cut = 0; cut < MOST_CUTS && actsS < lengthS - ONE_INSTANT_S && actsS > ONE_INSTANT_S; cut++) {
+            lengthS = stepping.solveEnd(timeS, actsS) ? actsS : lengthS;
+            actsS = firstS(lengthS);
         }
         boolean acts = actsS <= lengthS;
         if (acts && actsS < lengthS) {
-            end.mix(start, end, actsS / lengthS);
+            stepping.cut(actsS / lengthS);
             lengthS = actsS;
         }
-        take(phase, lengthS, acts || timeS + lengthS < edgeS - 1e-9 ? timeS + lengthS : edgeS);
+        take(lengthS, acts || timeS + lengthS < edgeS - 1e-9 ? timeS + lengthS : edgeS);
         if (acts) {
             act();
         } else if (!engine.runs() && restart.isDue(timeS)) {
@@ -162,21 +158,27 @@ final class SceneRun {
         }
     }
 
+    private double firstS(double lengthS) {
+        double devicesS = actions.firstS(lengthS, stepping.start, stepping.end, engine.runs());
+        return Math.min(devicesS, watch.firstS(timeS, lengthS, stepping.start, stepping.end, engine));
+    }
+
     /** Solves the start of a step; what has no operating point falls silent, one circuit at a time. */
     private void settle() {
         while (true) {
-            switch (network.solve(batteries, engine.alternatorMaxA(timeS), engine.setPointV(), start)) {
+            switch (stepping.solveStart(timeS)) {
                 case SOLVED -> {
                     return;
                 }
                 case CIRCUIT_COLLAPSED -> {
-                    CircuitState failed = network.failedCircuit();
-                    collapsed(failed.circuit.name());
+                    CircuitState failed = stepping.network().failedCircuit();
+                    event(EventKind.VOLTAGE_COLLAPSED, failed.circuit.name(), stepping.start.starter.nodeV);
                     collapse(bank.circuits.indexOf(failed));
                 }
                 case NODE_COLLAPSED -> {
-                    BusNode node = network.failedNode();
-                    collapsed(node == BusNode.STARTER ? "node" : "equipment node");
+                    BusNode node = stepping.network().failedNode();
+                    String subject = node == BusNode.STARTER ? "node" : "equipment node";
+                    event(EventKind.VOLTAGE_COLLAPSED, subject, stepping.start.starter.nodeV);
                     for (int c = 0; c < bank.circuits.size(); c++) {
                         if (bank.circuits.get(c).circuit.node() == node) {
                             collapse(c);
@@ -187,82 +189,23 @@ final class SceneRun {
         }
     }
 
-    private void collapsed(String subject) {
-        book.event(
-                timeS,
-                EventKind.VOLTAGE_COLLAPSED,
-                subject,
-                start.starter.nodeV,
-                batteries.starter().stateOfChargeFraction());
-    }
-
     private void collapse(int place) {
         CircuitState circuit = bank.circuits.get(place);
         if (circuit.isFed()) {
-            bank.collapse(circuit);
+            bank.collapse(circuit, timeS);
             book.lost(place, timeS, circuit.circuit.name());
         }
     }
 
-    /** Finds a step short enough to be exact, and solves its end. */
-    private double tryStep(double longestS) {
-        double lengthS = Math.min(longestS, proposedS);
-        while (true) {
-            boolean solved = solveEnd(lengthS);
-            double used = solved ? used(lengthS) : Double.POSITIVE_INFINITY;
-            if (used <= 1 || lengthS <= StepControl.SHORTEST_S) {
-                if (!solved) {
-                    end.takeFrom(start);
-                }
-                if (lengthS == proposedS || used > 0.4) {
-                    proposedS = control.next(lengthS, used);
-                }
-                return lengthS;
-            }
-            lengthS = Math.max(StepControl.SHORTEST_S, lengthS * Math.max(0.1, Math.min(0.5, 0.8 / used)));
-            proposedS = lengthS;
-        }
-    }
-
-    private double used(double lengthS) {
-        double used = control.used(
-                lengthS, start.starter, end.starter, batteries.starter().battery.capacityAh());
-        return batteries.areTwo()
-                ? Math.max(
-                        used,
-                        control.used(
-                                lengthS,
-                                start.equipment,
-                                end.equipment,
-                                batteries.auxiliary().battery.capacityAh()))
-                : used;
-    }
-
-    private boolean solveEnd(double lengthS) {
-        trial.takeFrom(batteries);
-        trial.advance(start, lengthS);
-        end.takeFrom(start);
-        double endS = timeS + lengthS;
-        return network.solve(trial, engine.alternatorMaxA(endS), engine.setPointV(), end) == NodeSolver.Outcome.SOLVED;
-    }
-
-    private void take(Phase phase, double lengthS, double endS) {
-        double startCharge = batteries.starter().stateOfChargeFraction();
-        batteries.advance(start, end, lengthS);
-        actions.advance(lengthS, start, end, engine.runs());
-        book.add(timeS, lengthS, start, end);
-        batteries.warm(phase.airC(), lengthS);
-        view.startS = timeS;
-        view.endS = endS;
-        view.chargeStartFraction = startCharge;
-        view.chargeEndFraction = batteries.starter().stateOfChargeFraction();
-        if (batteries.areTwo()) {
-            view.auxiliaryChargeEndFraction = batteries.auxiliary().stateOfChargeFraction();
-            view.auxiliaryC = batteries.auxiliary().temperatureC();
-        }
-        view.batteryC = batteries.starter().temperatureC();
-        view.readCutoff();
-        if (lengthS > 0) {
+    private void take(double lengthS, double endS) {
+        view.begin(timeS);
+        stepping.take(lengthS);
+        actions.advance(lengthS, stepping.start, stepping.end, engine.runs());
+        watch.advance(timeS, endS, stepping.start, stepping.end, engine);
+        book.add(timeS, lengthS, stepping.start, stepping.end, engine);
+        stepping.batteries.warm(engine.airC(timeS + 0.5 * lengthS), lengthS);
+        view.end(endS);
+        if (endS > timeS) {
             recorder.record(view);
         }
         timeS = endS;
@@ -272,19 +215,39 @@ final class SceneRun {
         if (!engine.runs()) {
             followRestart();
         }
-        double charge = batteries.starter().stateOfChargeFraction();
-        actions.act(timeS, end, charge);
+        actions.act(timeS, stepping.end, stepping.starterCharge());
+        actOnEngine();
         if (!engine.runs()) {
-            restart.begin(timeS, crank.marginV(batteries), end.starter.nodeV, charge);
+            restart.begin(timeS, crank.marginV(stepping.batteries), stepping.endV(), stepping.starterCharge());
         }
     }
 
+    private void actOnEngine() {
+        vehicle.engine().highIdle().ifPresent(control -> {
+            double heldRpm = watch.isRaised() ? control.highIdleRpm() : 0;
+            if (engine.holdIdleAt(heldRpm)) {
+                EventKind did = watch.isRaised() ? EventKind.IDLE_RAISED : EventKind.IDLE_RELEASED;
+                event(did, control.name(), stepping.endV());
+            }
+        });
+        vehicle.engine().automaticStart().ifPresent(device -> {
+            if (watch.wantsRunning() && !engine.runs()) {
+                if (start(device.name())) {
+                    engine.runAt(device.idleRpm());
+                    engineChanged();
+                } else {
+                    watch.startFailed(timeS);
+                }
+            } else if (!watch.wantsRunning() && engine.isRunByDevice()) {
+                engine.stop();
+                event(EventKind.ENGINE_STOPPED, device.name(), stepping.endV());
+                engineChanged();
+            }
+        });
+    }
+
     private void followRestart() {
-        restart.ask(
-                timeS,
-                crank.marginV(batteries),
-                end.starter.nodeV,
-                batteries.starter().stateOfChargeFraction());
+        restart.ask(timeS, crank.marginV(stepping.batteries), stepping.endV(), stepping.starterCharge());
         book.noteCold();
     }
 }

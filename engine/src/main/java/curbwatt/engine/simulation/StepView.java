@@ -7,35 +7,41 @@ final class StepView implements Step {
 
     private final OperatingPoint start;
     private final OperatingPoint end;
+    private final Batteries batteries;
     private final SenseTap tap;
-    private final boolean two;
     private final Optional<CutoffState> cutoff;
-    double startS;
-    double endS;
-    double chargeStartFraction;
-    double chargeEndFraction;
-    double batteryC;
-    double auxiliaryChargeEndFraction;
-    double auxiliaryC;
-    double readingStartV;
-    double readingEndV;
+    private double startS;
+    private double endS;
+    private double chargeStartFraction;
+    private double readingStartV;
+    private double readingEndV;
 
     /**
      * Makes a view.
      *
      * @param tap where the first cutoff senses
-     * @param two whether there is an equipment node
      */
-    StepView(OperatingPoint start, OperatingPoint end, SenseTap tap, boolean two, Optional<CutoffState> cutoff) {
-        this.start = start;
-        this.end = end;
+    StepView(Stepping stepping, SenseTap tap, Optional<CutoffState> cutoff) {
+        start = stepping.start;
+        end = stepping.end;
+        batteries = stepping.batteries;
         this.tap = tap;
-        this.two = two;
         this.cutoff = cutoff;
     }
 
-    /** Takes the readings of the step that the cutoff has just been shown. */
-    void readCutoff() {
+    /** Notes what a step starts from. */
+    void begin(double timeS) {
+        startS = timeS;
+        chargeStartFraction = batteries.starter().stateOfChargeFraction();
+    }
+
+    /** Notes that the step was taken; the cutoff has been shown it. */
+    void end(double timeS) {
+        endS = timeS;
+        readCutoff();
+    }
+
+    private void readCutoff() {
         readingStartV = cutoff.map(CutoffState::readingStartV).orElse(start.starter.nodeV);
         readingEndV = cutoff.map(CutoffState::readingEndV).orElse(end.starter.nodeV);
     }
@@ -107,12 +113,12 @@ final class StepView implements Step {
 
     @Override
     public double chargeEndFraction() {
-        return chargeEndFraction;
+        return batteries.starter().stateOfChargeFraction();
     }
 
     @Override
     public double batteryC() {
-        return batteryC;
+        return batteries.starter().temperatureC();
     }
 
     @Override
@@ -122,7 +128,7 @@ final class StepView implements Step {
 
     @Override
     public boolean hasEquipmentNode() {
-        return two;
+        return batteries.areTwo();
     }
 
     @Override
@@ -147,11 +153,11 @@ final class StepView implements Step {
 
     @Override
     public double auxiliaryChargeEndFraction() {
-        return auxiliaryChargeEndFraction;
+        return batteries.auxiliary().stateOfChargeFraction();
     }
 
     @Override
     public double auxiliaryC() {
-        return auxiliaryC;
+        return batteries.auxiliary().temperatureC();
     }
 }

@@ -25,6 +25,7 @@ import java.util.stream.Stream;
  * @param circuits feeds with their loads; names of circuits and of loads are unique
  * @param cutoffs monitors that disconnect circuits; no circuit belongs to two
  * @param starting starter and what is asked of it
+ * @param engine what acts on the engine, and what its running costs
  */
 public record Vehicle(
         String name,
@@ -33,9 +34,10 @@ public record Vehicle(
         Optional<Alternator> alternator,
         List<Circuit> circuits,
         List<LowVoltageCutoff> cutoffs,
-        StartingSystem starting) {
+        StartingSystem starting,
+        EngineEquipment engine) {
 
-    /** A vehicle with one battery. */
+    /** A vehicle with one battery, on whose engine nothing acts. */
     public Vehicle(
             String name,
             BatteryInstallation battery,
@@ -43,7 +45,19 @@ public record Vehicle(
             List<Circuit> circuits,
             List<LowVoltageCutoff> cutoffs,
             StartingSystem starting) {
-        this(name, battery, Optional.empty(), alternator, circuits, cutoffs, starting);
+        this(name, battery, Optional.empty(), alternator, circuits, cutoffs, starting, EngineEquipment.none());
+    }
+
+    /** A vehicle on whose engine nothing acts. */
+    public Vehicle(
+            String name,
+            BatteryInstallation battery,
+            Optional<AuxiliaryBattery> auxiliary,
+            Optional<Alternator> alternator,
+            List<Circuit> circuits,
+            List<LowVoltageCutoff> cutoffs,
+            StartingSystem starting) {
+        this(name, battery, auxiliary, alternator, circuits, cutoffs, starting, EngineEquipment.none());
     }
 
     /** Refuses names used twice, cutoffs on unknown circuits, and one clock with two periods. */
@@ -55,6 +69,7 @@ public record Vehicle(
         circuits = List.copyOf(circuits);
         cutoffs = List.copyOf(cutoffs);
         Objects.requireNonNull(starting, "starting");
+        Objects.requireNonNull(engine, "engine");
         Set<String> circuitNames = unique("circuit", circuits.stream().map(Circuit::name));
         unique(
                 "load",
