@@ -48,7 +48,9 @@ final class LoadsUnderTest {
                 vehicle.cutoffs(),
                 vehicle.starting(),
                 new EngineEquipment(
-                        vehicle.engine().highIdle(), Optional.empty(), vehicle.engine().fuel()));
+                        vehicle.engine().highIdle(),
+                        Optional.empty(),
+                        vehicle.engine().fuel()));
     }
 
     private static Load switched(Load load, boolean on) {

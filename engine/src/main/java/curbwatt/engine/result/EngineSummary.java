@@ -9,6 +9,6 @@ import java.util.OptionalDouble;
  * @param highIdleS time at raised idle (s)
  * @param starts how often it was started, by the scene and by devices
  * @param raises how often its idle was raised
- * @param litres fuel taken (L); empty: its fuel is not known
+ * @param fuelLitres fuel taken (L); empty: its fuel is not known
  */
-public record EngineSummary(double runS, double highIdleS, int starts, int raises, OptionalDouble litres) {}
+public record EngineSummary(double runS, double highIdleS, int starts, int raises, OptionalDouble fuelLitres) {}

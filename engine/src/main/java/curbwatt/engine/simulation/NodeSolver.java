@@ -31,7 +31,7 @@ final class NodeSolver {
     private static final double CEILING_V = 40;
 
     private static final int MOST_ITERATIONS = 80;
-    private static final double TOLERANCE_A = 1e-11;
+    private static final double TOLERANCE_A = 4e-12;
     /** Share of the last good voltage at which a circuit on the verge of its own collapse has collapsed. */
     private static final double NEAR_FRACTION = 0.98;
 
