@@ -4,6 +4,7 @@ import curbwatt.charts.run.RunStory;
 import curbwatt.engine.result.BatterySummary;
 import curbwatt.engine.result.CircuitSummary;
 import curbwatt.engine.result.CrankCheck;
+import curbwatt.engine.result.EngineSummary;
 import curbwatt.engine.result.LinkSummary;
 import curbwatt.engine.result.LoadSummary;
 import curbwatt.engine.result.PhaseSummary;
@@ -39,6 +40,7 @@ final class FiguresJson {
                         "circuits",
                         result.circuits().stream().map(FiguresJson::circuit).toList())
                 .with("loads", result.loads().stream().map(FiguresJson::load).toList())
+                .with("engine", engine(result.engine()))
                 .with(
                         "batteries",
                         result.batteries().stream().map(FiguresJson::summary).toList())
@@ -98,6 +100,15 @@ final class FiguresJson {
                 .with("firstDropOutS", load.firstDropOutS())
                 .with("dropOuts", load.dropOuts())
                 .with("droppedOutS", load.droppedOutS());
+    }
+
+    private static JsonObject engine(EngineSummary engine) {
+        return new JsonObject()
+                .with("runS", engine.runS())
+                .with("highIdleS", engine.highIdleS())
+                .with("starts", engine.starts())
+                .with("raises", engine.raises())
+                .with("fuelLitres", engine.fuelLitres());
     }
 
     private static JsonObject summary(BatterySummary battery) {

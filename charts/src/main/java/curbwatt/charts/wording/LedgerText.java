@@ -11,6 +11,7 @@ import java.util.List;
 public final class LedgerText {
 
     private static final double NOTHING_AH = 5e-4;
+    private static final double NOTHING_WH = 5e-3;
 
     private LedgerText() {}
 
@@ -35,7 +36,9 @@ public final class LedgerText {
                         + (charge.removedAh() >= 0 ? "fell" : "rose") + " by "
                         + PlainText.ampereHours(Math.abs(charge.removedAh())) + ".";
         List<String> sentences = new ArrayList<>();
-        sentences.add(given + "; the circuits drew " + PlainText.ampereHours(charge.loadsAh()) + ".");
+        sentences.add(given + "; the circuits drew " + PlainText.ampereHours(charge.loadsAh())
+                + (charge.starterAh() > NOTHING_AH ? ", the starter " + PlainText.ampereHours(charge.starterAh()) : "")
+                + ".");
         result.link().ifPresent(link -> sentences.add(link(link, charge)));
         sentences.add(inside);
         sentences.add("What does not close: " + remainder(charge.batteryRemainderAh(), "Ah") + " at the " + name + ", "
@@ -52,7 +55,11 @@ public final class LedgerText {
                 "The alternator gave " + PlainText.wattHours(energy.alternatorWh()) + "; "
                         + (pair ? "the batteries' store " : "the battery's store ")
                         + (releasedWh >= 0 ? "gave " : "took ") + PlainText.wattHours(Math.abs(releasedWh)) + ".",
-                "The loads used " + PlainText.wattHours(energy.loadsWh()) + "; the feeds turned "
+                "The loads used " + PlainText.wattHours(energy.loadsWh())
+                        + (energy.starterWh() > NOTHING_WH
+                                ? ", the starter " + PlainText.wattHours(energy.starterWh())
+                                : "")
+                        + "; the feeds turned "
                         + PlainText.wattHours(energy.feedLossWh()) + " into heat, "
                         + (pair
                                 ? "the link " + PlainText.wattHours(energy.linkLossWh()) + ", the batteries "
