@@ -123,6 +123,8 @@ record EventLabel(List<Event> events) {
             case PHASE_BEGAN,
                     ENGINE_STARTED,
                     ENGINE_STOPPED,
+                    IDLE_RAISED,
+                    IDLE_RELEASED,
                     WARNING_ENDED,
                     LOAD_RETURNED,
                     RESTART_MARGIN_REGAINED,

@@ -1,6 +1,7 @@
 package curbwatt.charts.output;
 
 import curbwatt.charts.run.RunStory;
+import curbwatt.charts.wording.ChargeCrossing;
 import curbwatt.charts.wording.DoubtText;
 import curbwatt.charts.wording.FindingText;
 import curbwatt.charts.wording.Headline;
@@ -66,7 +67,7 @@ public final class ResultJson {
     }
 
     private static JsonObject requirement(Finding finding, RunStory story) {
-        FindingText text = new FindingText(finding, story.scenario().vehicle(), story.result());
+        FindingText text = new FindingText(finding, story);
         JsonObject json = new JsonObject();
         Requirement requirement = finding.requirement();
         if (requirement instanceof Requirement.HoldCircuits hold) {
@@ -82,7 +83,7 @@ public final class ResultJson {
                 .with("limit", finding.limit())
                 .with("unit", finding.unit())
                 .with("cause", finding.cause().isEmpty() ? null : finding.cause())
-                .with("atS", finding.atS())
+                .with("atS", new ChargeCrossing(story).decidedS(finding))
                 .with("asked", text.asked())
                 .with("sentence", text.reason());
     }
@@ -116,6 +117,7 @@ public final class ResultJson {
                                 .with("selfDischargedAh", charge.selfDischargedAh())
                                 .with("alternatorAh", charge.alternatorAh())
                                 .with("loadsAh", charge.loadsAh())
+                                .with("starterAh", charge.starterAh())
                                 .with("linkAh", charge.linkAh())
                                 .with("batteryRemainderAh", charge.batteryRemainderAh())
                                 .with("nodeRemainderAh", charge.nodeRemainderAh()))
@@ -125,6 +127,7 @@ public final class ResultJson {
                                 .with("alternatorWh", energy.alternatorWh())
                                 .with("releasedWh", energy.releasedWh())
                                 .with("loadsWh", energy.loadsWh())
+                                .with("starterWh", energy.starterWh())
                                 .with("feedLossWh", energy.feedLossWh())
                                 .with("linkLossWh", energy.linkLossWh())
                                 .with("batteryLossWh", energy.batteryLossWh())

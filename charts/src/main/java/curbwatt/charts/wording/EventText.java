@@ -18,6 +18,8 @@ public final class EventText {
             case PHASE_BEGAN -> "Phase " + subject + " begins.";
             case ENGINE_STARTED -> "The engine starts: " + cranking + ".";
             case ENGINE_STOPPED -> "The engine is switched off.";
+            case IDLE_RAISED -> subject + " raises the engine's idle speed" + at + ".";
+            case IDLE_RELEASED -> subject + " lets the engine's idle speed go back" + at + ".";
             case ENGINE_DID_NOT_START -> "The engine does not start: " + cranking + ". It stays off.";
             case WARNING_BEGAN -> subject + " warns" + at + ".";
             case WARNING_ENDED -> subject + " stops warning" + at + ".";
