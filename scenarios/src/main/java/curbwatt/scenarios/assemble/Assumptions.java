@@ -64,14 +64,16 @@ final class Assumptions {
                     Locale.ROOT,
                     "The reserve capacity of the %s is estimated from the 20 h capacity: %.0f min (0.83 · C20^1.17, a maker's"
                             + " public manual).",
-                    battery, fitted.figures().reserveMin()));
+                    battery,
+                    fitted.figures().reserveMin()));
         }
         if (fitted.coldCrankingEstimated()) {
             add(String.format(
                     Locale.ROOT,
                     "The cold cranking current of the %s is estimated from the 20 h capacity: %.0f A, in proportion to one"
                             + " published label.",
-                    battery, fitted.figures().coldCrankingA()));
+                    battery,
+                    fitted.figures().coldCrankingA()));
         }
     }
 

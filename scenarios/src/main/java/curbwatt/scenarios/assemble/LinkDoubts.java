@@ -63,7 +63,8 @@ record LinkDoubts(VehicleEntry entry, AuxiliaryEntry auxiliary, Vehicle vehicle,
     }
 
     private void guards(CutoffEntry cutoff) {
-        boolean unsaid = cutoff.senseAtFeedEndOf().isEmpty() && cutoff.senseAtNode().isEmpty();
+        boolean unsaid =
+                cutoff.senseAtFeedEndOf().isEmpty() && cutoff.senseAtNode().isEmpty();
         boolean ofEquipment = vehicle.circuits().stream()
                 .anyMatch(circuit -> circuit.node() == BusNode.EQUIPMENT
                         && cutoff.disconnects().contains(circuit.name()));

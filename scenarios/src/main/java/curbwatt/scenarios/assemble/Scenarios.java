@@ -69,7 +69,8 @@ public final class Scenarios {
         Assumptions assumptions = new Assumptions();
         VehicleEntry entry = file.vehicle().orElseThrow();
         assumptions.parts(entry);
-        Vehicle vehicle = new VehicleAssembler(guarded, assumptions).vehicle(entry, file.scene().flatMap(SceneEntry::start));
+        Vehicle vehicle = new VehicleAssembler(guarded, assumptions)
+                .vehicle(entry, file.scene().flatMap(SceneEntry::start));
         SceneAssembler scenes = new SceneAssembler(guarded, assumptions);
         Scene scene = scenes.scene(file.title().orElseThrow(), file.scene().orElseThrow());
         assumptions.neverOn(vehicle, scene);

@@ -34,8 +34,8 @@ final class NodeRule implements Rule {
 
     private static void withoutAuxiliary(VehicleEntry vehicle, Optional<StartEntry> start, Findings findings) {
         vehicle.circuits()
-                .forEach(circuit -> starterOnly(
-                        circuit.node(), circuit.place().key("node"), "The circuit hangs on", findings));
+                .forEach(circuit ->
+                        starterOnly(circuit.node(), circuit.place().key("node"), "The circuit hangs on", findings));
         vehicle.cutoffs()
                 .forEach(cutoff -> starterOnly(
                         cutoff.senseAtNode(), cutoff.place().key("senseAtNode"), "The cutoff senses at", findings));

@@ -68,7 +68,8 @@ public record PartFilling(Catalogue catalogue, Findings findings) {
     }
 
     private LinkEntry link(LinkEntry link) {
-        Optional<LinkEntry> part = part(link.place(), link.part(), PartKind.LINK).flatMap(Part::link);
+        Optional<LinkEntry> part =
+                part(link.place(), link.part(), PartKind.LINK).flatMap(Part::link);
         Optional<LinkWord> other = part.flatMap(LinkEntry::kind)
                 .filter(kind -> link.kind().filter(own -> own != kind).isPresent());
         if (other.isPresent()) {

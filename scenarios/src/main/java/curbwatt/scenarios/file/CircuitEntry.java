@@ -13,11 +13,7 @@ import java.util.Optional;
  * @param loads the loads
  */
 public record CircuitEntry(
-        Place place,
-        Optional<String> name,
-        Optional<NodeWord> node,
-        Optional<FeedEntry> feed,
-        List<LoadEntry> loads) {
+        Place place, Optional<String> name, Optional<NodeWord> node, Optional<FeedEntry> feed, List<LoadEntry> loads) {
 
     /** Takes a missing list as an empty one. */
     public CircuitEntry {

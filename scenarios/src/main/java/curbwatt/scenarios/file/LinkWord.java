@@ -32,12 +32,11 @@ public enum LinkWord {
 
     /** Returns all keys that say something about a link of this kind. */
     public List<String> keys() {
-        List<String> optional =
-                switch (this) {
-                    case SOLID, DIODE -> List.of();
-                    case CHARGE_RELAY -> List.of("closeDelayS", "openDelayS");
-                    case DC_DC_CHARGER -> List.of("startDelayS", "stopDelayS");
-                };
+        List<String> optional = switch (this) {
+            case SOLID, DIODE -> List.of();
+            case CHARGE_RELAY -> List.of("closeDelayS", "openDelayS");
+            case DC_DC_CHARGER -> List.of("startDelayS", "stopDelayS");
+        };
         return Stream.concat(needed().stream(), optional.stream()).toList();
     }
 

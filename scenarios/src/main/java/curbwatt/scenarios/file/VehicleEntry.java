@@ -34,8 +34,7 @@ public record VehicleEntry(
 
     /** Returns the batteries that there are: starter battery, auxiliary battery. */
     public List<BatteryEntry> batteries() {
-        return Stream.concat(
-                        battery.stream(), auxiliary.flatMap(AuxiliaryEntry::battery).stream())
+        return Stream.concat(battery.stream(), auxiliary.flatMap(AuxiliaryEntry::battery).stream())
                 .toList();
     }
 }
