@@ -34,8 +34,10 @@ class DefaultsTest {
               "vehicle": {
                 "name": "Truck",
                 "battery": { "chemistry": "flooded", "c20Ah": 70 %s },
+                "auxiliary": { "battery": { "chemistry": "agm", "c20Ah": 70 %s },
+                  "link": { "kind": "charge relay", "resistanceMilliohm": 2, "closeV": 13.3, "openV": 12.8 %s } },
                 "alternator": { "idleA": 70, "ratedA": 140 %s },
-                "circuits": [{ "name": "Lights",
+                "circuits": [{ "name": "Lights" %s,
                   "feed": { "awg": "8", "lengthM": 3 %s },
                   "loads": [
                     { "name": "Steady", "ratedCurrentA": 2 %s },
@@ -53,7 +55,10 @@ class DefaultsTest {
               "trace": { %s } }
             """.formatted((Object[]) List.of(
                         defaults(explicit, "battery"),
+                        defaults(explicit, "battery"),
+                        defaults(explicit, "link", "startDelayS", "stopDelayS"),
                         defaults(explicit, "alternator"),
+                        defaults(explicit, "circuit"),
                         defaults(explicit, "feed"),
                         defaults(explicit, "load", "sync", "dropOutV"),
                         defaults(explicit, "load", "sync", "dropOutV", "returnV"),

@@ -3,6 +3,7 @@ package curbwatt.scenarios.json;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import curbwatt.scenarios.file.AlternatorEntry;
+import curbwatt.scenarios.file.AuxiliaryEntry;
 import curbwatt.scenarios.file.BatteryEntry;
 import curbwatt.scenarios.file.BehaviourWord;
 import curbwatt.scenarios.file.ChemistryWord;
@@ -15,7 +16,10 @@ import curbwatt.scenarios.file.FlashEntry;
 import curbwatt.scenarios.file.HoldEntry;
 import curbwatt.scenarios.file.KeyUnit;
 import curbwatt.scenarios.file.LeastVoltageEntry;
+import curbwatt.scenarios.file.LinkEntry;
+import curbwatt.scenarios.file.LinkWord;
 import curbwatt.scenarios.file.LoadEntry;
+import curbwatt.scenarios.file.NodeWord;
 import curbwatt.scenarios.file.OutputEntry;
 import curbwatt.scenarios.file.PhaseEntry;
 import curbwatt.scenarios.file.Place;
@@ -52,6 +56,8 @@ class SchemaAgreementTest {
             Map.entry("scenario", ScenarioFile.class),
             Map.entry("vehicle", VehicleEntry.class),
             Map.entry("battery", BatteryEntry.class),
+            Map.entry("auxiliary", AuxiliaryEntry.class),
+            Map.entry("link", LinkEntry.class),
             Map.entry("alternator", AlternatorEntry.class),
             Map.entry("output", OutputEntry.class),
             Map.entry("circuit", CircuitEntry.class),
@@ -145,6 +151,9 @@ class SchemaAgreementTest {
     static Stream<Arguments> words() {
         return Stream.of(
                 Arguments.of("battery", "chemistry", ChemistryWord.values()),
+                Arguments.of("link", "kind", LinkWord.values()),
+                Arguments.of("circuit", "node", NodeWord.values()),
+                Arguments.of("cutoff", "senseAtNode", NodeWord.values()),
                 Arguments.of("feed", "returnBy", ReturnWord.values()),
                 Arguments.of("load", "sync", SyncWord.values()),
                 Arguments.of("load", "behaviour", BehaviourWord.values()),
