@@ -3,7 +3,8 @@ package curbwatt.charts.command;
 import java.io.PrintWriter;
 
 /**
- * How far a long run has come: nothing in the first second, then a line that is overwritten a few times a second and wiped
+ * How far a long run has come: nothing in the first second, then a line that is overwritten a few times a second and
+ * wiped
  * at the end. Where complaints go to a file or another program, nothing at all: a line could not be taken back there.
  */
 final class ProgressLine {

@@ -32,7 +32,8 @@ final class Screen {
     }
 
     /**
-     * Whether what is complained of appears on that terminal. Java asks after input and output alone; where the system says
+     * Whether what is complained of appears on that terminal. Java asks after input and output alone; where the system
+     * says
      * what the third stream is, that counts too.
      */
     static boolean showsComplaints() {

@@ -66,7 +66,8 @@ final class FlashWindow {
     }
 
     /**
-     * The voltage that the picture is about (V): that of the starter node, or the sensed one where the first cutoff senses
+     * The voltage that the picture is about (V): that of the starter node, or the sensed one where the first cutoff
+     * senses
      * behind the link, because the flashing is there.
      */
     ToDoubleFunction<WaveformPoint> nodeV() {

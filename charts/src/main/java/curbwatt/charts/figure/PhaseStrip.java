@@ -17,7 +17,8 @@ import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.Layer;
 
 /**
- * The phases of a scene as shaded columns, each with its name on a strip above. The strip has a second line where a name
+ * The phases of a scene as shaded columns, each with its name on a strip above. The strip has a second line where a
+ * name
  * does not fit into one.
  */
 final class PhaseStrip {

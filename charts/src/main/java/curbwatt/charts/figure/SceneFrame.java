@@ -38,7 +38,8 @@ final class SceneFrame {
     }
 
     /**
-     * Places for the marks that matter most, as many as find room together: one that matters less yields. Taken in order
+     * Places for the marks that matter most, as many as find room together: one that matters less yields. Taken in
+     * order
      * of time the lanes fill like a staircase with the texts to the right; taken backwards, with the texts to the left,
      * which helps where much happens at the end.
      */

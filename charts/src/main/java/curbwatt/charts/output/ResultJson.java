@@ -15,7 +15,9 @@ import curbwatt.scenarios.assemble.ReadyScenario;
 import java.util.List;
 import java.util.Locale;
 
-/** A run for other tools: the document that {@code docs/result.md} explains and {@code docs/result.schema.json} checks. */
+/**
+ * A run for other tools: the document that {@code docs/result.md} explains and {@code docs/result.schema.json} checks.
+ */
 public final class ResultJson {
 
     /** Version of the document; grows when a reader of the version before would go wrong. */

@@ -6,7 +6,9 @@ import curbwatt.engine.result.TraceRow;
 import java.util.ArrayList;
 import java.util.List;
 
-/** A trace as comma-separated values after RFC 4180: one head line, CRLF line ends, quotes only where they are needed. */
+/**
+ * A trace as comma-separated values after RFC 4180: one head line, CRLF line ends, quotes only where they are needed.
+ */
 public final class TraceCsv {
 
     private static final List<String> HEADS = List.of(

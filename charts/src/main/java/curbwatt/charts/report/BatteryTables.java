@@ -14,7 +14,8 @@ import java.util.Locale;
 import java.util.Optional;
 
 /**
- * The tables that a report has only where there are two batteries, or a cutoff that senses elsewhere than at the starter
+ * The tables that a report has only where there are two batteries, or a cutoff that senses elsewhere than at the
+ * starter
  * battery.
  *
  * @param story the run

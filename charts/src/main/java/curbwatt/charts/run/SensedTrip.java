@@ -12,7 +12,8 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * A cutoff's first trip, where it senses elsewhere than at the starter battery: the lowest voltages between the trace's line
+ * A cutoff's first trip, where it senses elsewhere than at the starter battery: the lowest voltages between the
+ * trace's line
  * before the trip and the line before that. Lowest against lowest, because flashing pulls both down together.
  *
  * @param cutoff the cutoff

@@ -13,7 +13,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * Which battery is meant: "the battery" where there is one, "the starter battery" or "the auxiliary battery" where there
+ * Which battery is meant: "the battery" where there is one, "the starter battery" or "the auxiliary battery" where
+ * there
  * are two.
  *
  * @param story the run
@@ -52,7 +53,9 @@ public record BatteryText(RunStory story) {
                 : "with " + PlainText.percent(event.stateOfChargeFraction()) + " left in the starter battery";
     }
 
-    /** Charge of the auxiliary battery at an instant, straight between two lines of the trace; empty if there is none. */
+    /**
+     * Charge of the auxiliary battery at an instant, straight between two lines of the trace; empty if there is none.
+     */
     public OptionalDouble auxiliaryFraction(double timeS) {
         List<TraceRow> rows = story.trace().rows();
         if (!isPair() || rows.isEmpty()) {
@@ -70,7 +73,10 @@ public record BatteryText(RunStory story) {
         return OptionalDouble.of(auxiliary(before));
     }
 
-    /** Whether what goes by a name is fed by the auxiliary battery: a circuit, a load, or a cutoff of such circuits alone. */
+    /**
+     * Whether what goes by a name is fed by the auxiliary battery: a circuit, a load, or a cutoff of such circuits
+     * alone.
+     */
     boolean isBehindLink(String subject) {
         if (subject.equals(Places.EQUIPMENT_NODE)) {
             return true;

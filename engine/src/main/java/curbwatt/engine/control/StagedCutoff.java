@@ -49,7 +49,8 @@ public record StagedCutoff(LowVoltageCutoff last, List<SheddingStep> steps, Set<
     }
 
     /**
-     * The steps and the cutoff as devices of their own, the steps first: they sense at one place through one filter, so that
+     * The steps and the cutoff as devices of their own, the steps first: they sense at one place through one filter,
+     * so that
      * their readings are one.
      */
     public List<LowVoltageCutoff> devices() {

@@ -12,7 +12,8 @@ import java.util.Optional;
  *
  * <p>Asked about a step that may be taken, it says when the first of them acts; told that the step up to there was
  * taken, it
- * lets that one act. At one instant the link goes before cutoffs, cutoffs before fuses and fuses before loads, in the vehicle's order, one action at a time.
+ * lets that one act. At one instant the link goes before cutoffs, cutoffs before fuses and fuses before loads, in the
+ * vehicle's order, one action at a time.
  */
 final class Actions {
 
