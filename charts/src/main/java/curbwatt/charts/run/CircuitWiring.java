@@ -11,7 +11,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A circuit's feed at the currents that its scene asks of it: those of the phase with the largest mean, and of the one with
+ * A circuit's feed at the currents that its scene asks of it: those of the phase with the largest mean, and of the one
+ * with
  * the largest peak.
  *
  * @param circuit the circuit

@@ -37,7 +37,8 @@ public record DutyRunner(Vehicle vehicle, Set<String> minimum, Set<String> total
     }
 
     /**
-     * The outcomes, in the order in which the tests are named in the manual; the idle test is left out where there is no
+     * The outcomes, in the order in which the tests are named in the manual; the idle test is left out where there is
+     * no
      * alternator.
      */
     public List<DutyOutcome> run() {

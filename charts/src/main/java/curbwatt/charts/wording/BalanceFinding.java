@@ -14,7 +14,8 @@ import java.util.Set;
 import java.util.function.ToDoubleFunction;
 
 /**
- * Who carried the load: means up to the first loss of a supply in a phase, because what is charged after it would hide what
+ * Who carried the load: means up to the first loss of a supply in a phase, because what is charged after it would hide
+ * what
  * was drawn before.
  *
  * @param story the run

@@ -109,7 +109,9 @@ public record WiringText(List<CircuitWiring> circuits, List<LowVoltageCutoff> cu
                 + " at the node.";
     }
 
-    /** One line for each rule that a circuit is held against, those that are broken first; empty where no wire is known. */
+    /**
+     * One line for each rule that a circuit is held against, those that are broken first; empty where no wire is known.
+     */
     public List<List<String>> findings() {
         return circuits.stream()
                 .flatMap(wiring -> wiring.advice().stream())
