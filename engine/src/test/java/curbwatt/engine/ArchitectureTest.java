@@ -29,14 +29,18 @@ class ArchitectureTest {
             battery.label: quantity numeric battery
             alternator:    quantity numeric
             wiring:        quantity
+            protection:    quantity
             load:          quantity
+            wear:          quantity
             powertrain:    quantity
             event
-            control:       quantity
-            vehicle:       quantity battery alternator load control powertrain
+            control:       quantity powertrain
+            link:          quantity
+            vehicle:       quantity battery alternator wiring load control powertrain link protection
             scene:         quantity powertrain
             budget:        alternator load powertrain vehicle scene
             result:        event
+            duty:          quantity load powertrain event vehicle scene result
             simulation:    *
             verdict:       quantity alternator powertrain event control vehicle scene result
             """);

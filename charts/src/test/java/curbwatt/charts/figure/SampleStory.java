@@ -26,6 +26,7 @@ import curbwatt.engine.powertrain.EngineSpeed;
 import curbwatt.engine.powertrain.Starter;
 import curbwatt.engine.result.ChargeLedger;
 import curbwatt.engine.result.EnergyLedger;
+import curbwatt.engine.result.EngineSummary;
 import curbwatt.engine.result.PhaseSummary;
 import curbwatt.engine.result.RunResult;
 import curbwatt.engine.result.Trace;
@@ -158,7 +159,8 @@ final class SampleStory {
                 alternatorA,
                 circuitA,
                 newCharge,
-                5);
+                5,
+                Optional.empty());
     }
 
     private static boolean isOpen(double timeS, List<Event> events) {
@@ -210,8 +212,11 @@ final class SampleStory {
                 phases,
                 List.of(),
                 List.of(),
-                new ChargeLedger(0, 0, 0, 0, 0, 0, 0, 0),
-                new EnergyLedger(0, 0, 0, 0, 0, 0, 0),
+                List.of(),
+                Optional.empty(),
+                new EngineSummary(0, 0, 0, 0, OptionalDouble.empty()),
+                new ChargeLedger(0, 0, 0, 0, 0, 0, 0, 0, 0, 0),
+                new EnergyLedger(0, 0, 0, 0, 0, 0, 0, 0, 0),
                 11.73,
                 2.24 / 4 * scene.durationS(),
                 last.stateOfChargeFraction(),

@@ -7,7 +7,7 @@ import java.util.Objects;
  * What distinguishes one battery, as new, from others of its chemistry.
  *
  * @param chemistry kind of battery
- * @param ratedC20Ah charge on the label, Ah: 20 h to 10.5 V at 25 °C; scales gassing
+ * @param ratedC20Ah charge on the label, Ah: 20 h to 10.5 V (LFP 10.0 V) at 25 °C; scales gassing
  * @param capacityAh C, Ah at 25 °C: the charge between state of charge 1 and 0
  * @param totalChargeAh A, Ah at 25 °C: the charge that an endlessly slow discharge would give; A ≥ C
  * @param peukertExponent exponent of the Peukert law that the modes follow, dimensionless, 1 or above

@@ -13,8 +13,8 @@ import curbwatt.engine.quantity.Require;
  * <p>The current of these equations is that of the main reaction, positive when it discharges. While the main reaction
  * does not discharge, gassing runs beside it: I_terminal = I_main − I_gas.
  *
- * <p>s is not clamped: towards the end of a discharge q + Σx passes C on its way to A(T), s falls below 0 and the rest
- * voltage goes on along its line.
+ * <p>s is not clamped: towards the end of a lead-acid battery's discharge q + Σx passes C on its way to A(T), s falls
+ * below 0 and the rest voltage goes on along its line.
  *
  * <p>Immutable; every method is a pure function and allocates nothing.
  */
@@ -32,8 +32,8 @@ public final class Terminal {
     private final double temperatureC;
     private final double capacityAh;
     private final double totalChargeAh;
-    private final double emptyRestV;
-    private final double restSpanV;
+    private final RestVoltage rest;
+    private final double warmerK;
     private final double concentrationV;
     private final double activationV;
     private final double twiceExchangeA;
@@ -47,16 +47,14 @@ public final class Terminal {
         this.temperatureC = Require.inside("temperatureC", temperatureC, COLDEST_C, HOTTEST_C, "°C");
         BatteryParameters parameters = battery.parameters();
         ChemistryConstants constants = parameters.chemistry().constants();
-        ChemistryConstants.Rest rest = constants.rest();
         ChemistryConstants.Discharge discharge = constants.discharge();
         ChemistryConstants.Charge charge = constants.charge();
         ChemistryConstants.Gassing gassing = constants.gassing();
-        double warmerK = temperatureC - REFERENCE_C;
+        rest = constants.rest();
+        warmerK = temperatureC - REFERENCE_C;
 
         capacityAh = battery.capacityAh();
-        totalChargeAh = battery.totalChargeAh() * (1 + discharge.capacityPerK() * warmerK);
-        emptyRestV = rest.emptyV() + rest.perKelvinV() * warmerK;
-        restSpanV = rest.fullV() - rest.emptyV();
+        totalChargeAh = battery.totalChargeAh() * discharge.chargeShare(warmerK);
         concentrationV = discharge.concentrationV();
         activationV = discharge.activationV();
         twiceExchangeA = 2 * discharge.exchangeCurrentPerH() * capacityAh;
@@ -67,7 +65,7 @@ public final class Terminal {
                         * (1 / (temperatureC + KELVIN) - 1 / (REFERENCE_C + KELVIN)));
         emptyResistanceRiseFraction = discharge.emptyResistanceRiseFraction();
         acceptanceOhm = charge.acceptanceVh() * Math.pow(2, -warmerK / charge.doublingK()) / capacityAh;
-        gassingPerV = gassing.growthPerV() / Chemistry.CELLS;
+        gassingPerV = gassing.growthPerV() / constants.cells();
         gassingAtZeroVoltA = parameters.ratedC20Ah()
                 / 100
                 * gassing.per100AhA()
@@ -113,7 +111,8 @@ public final class Terminal {
     }
 
     /**
-     * Returns the voltage of a battery that is left alone or being charged, before the charging current adds to it, V. As
+     * Returns the voltage of a battery that is left alone or being charged, before the charging current adds to it, V.
+     * As
      * {@link #openV}, but finite: the last thousandth of the head is not told apart.
      *
      * @param removedAh q, net charge removed, Ah
@@ -131,11 +130,12 @@ public final class Terminal {
     private double voltageAtHead(double removedAh, double boundAh, double headFraction) {
         double bulkFraction = Math.max(1 - removedAh / totalChargeAh, Math.min(headFraction, LEAST_BULK));
         double surface = surfaceState(removedAh, boundAh);
-        return emptyRestV + restSpanV * surface + concentrationV * Math.log(headFraction / bulkFraction);
+        return rest.voltageV(surface, warmerK) + concentrationV * Math.log(headFraction / bulkFraction);
     }
 
     /**
-     * Returns what a current takes off the voltage, V: activation, resistance and, charging, the missing charge; below 0
+     * Returns what a current takes off the voltage, V: activation, resistance and, charging, the missing charge; below
+     * 0
      * when charging.
      *
      * @param surface s, see {@link #surfaceState}
@@ -200,7 +200,16 @@ public final class Terminal {
      * @param stateOfChargeFraction 1 − q/C
      */
     public double restVoltageV(double stateOfChargeFraction) {
-        return emptyRestV + restSpanV * stateOfChargeFraction;
+        return rest.voltageV(stateOfChargeFraction, warmerK);
+    }
+
+    /**
+     * Returns the energy that the charge above empty has at rest voltage, Wh.
+     *
+     * @param stateOfChargeFraction 1 − q/C
+     */
+    public double storedWh(double stateOfChargeFraction) {
+        return capacityAh * stateOfChargeFraction * rest.meanV(stateOfChargeFraction, warmerK);
     }
 
     private double resistanceOhm(double surface) {

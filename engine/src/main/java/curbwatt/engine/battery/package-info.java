@@ -1,5 +1,6 @@
 /**
- * A lead-acid battery as one electrical node: charge with a memory of the rate it was drawn at, terminal voltage,
+ * A battery, lead-acid or LFP, as one electrical node: charge with a memory of the rate it was drawn at, terminal
+ * voltage,
  * charging, gassing, cold, age.
  *
  * <p>{@link curbwatt.engine.battery.BatteryParameters} (what the label says) and
@@ -11,6 +12,7 @@
  * <p>Signs and units: A, positive when the battery discharges; Ah; V; degrees Celsius.
  *
  * <p>Not here: the circuit around the battery, its temperature's course in time, wear by cycling, acid stratification,
- * sulfation as a process, cell imbalance.
+ * sulfation as a process, cell imbalance, and the protection
+ * that an LFP pack has inside ({@code curbwatt.engine.protection}).
  */
 package curbwatt.engine.battery;

@@ -8,6 +8,10 @@ public enum EventKind {
     ENGINE_STARTED,
     /** The engine was switched off [phase]. */
     ENGINE_STOPPED,
+    /** The idle control raised the engine's speed [idle control]. */
+    IDLE_RAISED,
+    /** The idle control let the engine's speed go back [idle control]. */
+    IDLE_RELEASED,
     /**
      * Cranking voltage too low when the engine should have started: it stays off; the voltage is the lowest while
      * cranking [phase].
@@ -23,6 +27,16 @@ public enum EventKind {
     RUN_TIME_LIMIT_REACHED,
     /** The contact closed again [cutoff]. */
     CUTOFF_RECLOSED,
+    /** A circuit's fuse opened [circuit]. */
+    FUSE_OPENED,
+    /** The protection inside a pack stopped its charge or discharge [battery, with the reason]. */
+    PACK_STOPPED,
+    /** The protection inside a pack let a reason go [battery, with the reason]. */
+    PACK_RELEASED,
+    /** The link between the batteries closed, or its charger started [link]. */
+    LINK_CLOSED,
+    /** The link between the batteries opened, or its charger stopped [link]. */
+    LINK_OPENED,
     /** A load's voltage fell below its drop-out level and it fell silent [load]. */
     LOAD_DROPPED_OUT,
     /** A load that had dropped out draws current again [load]. */

@@ -8,10 +8,8 @@ import java.util.Set;
  * One consumer on a circuit.
  *
  * <p>While on it draws {@code I(V) = ratedCurrentA · (V / ratedVoltageV)^voltageExponent}, the exponential load model
- * of
- * power-system studies: −1 constant power (switching drivers, computers, radios), 0 constant current (linear LED
- * heads),
- * 1 resistive (heaters), about 0.55 an incandescent lamp (common practice, no published source).
+ * of power-system studies: −1 constant power (switching drivers, computers, radios), 0 constant current (linear LED
+ * heads), 1 resistive (heaters), about 0.55 an incandescent lamp (common practice, no published source).
  *
  * @param name unique within the vehicle
  * @param ratedCurrentA current at the rated voltage (A), 0 … 1000
@@ -21,6 +19,7 @@ import java.util.Set;
  * @param dropOut when the load falls silent and when it comes back
  * @param pattern when the load is on while its stage is
  * @param stages response stages that switch the load on; empty: on whenever its circuit is fed
+ * @param inrush what it draws more just after each switch-on
  */
 public record Load(
         String name,
@@ -30,7 +29,8 @@ public record Load(
         double standbyCurrentA,
         DropOut dropOut,
         LoadPattern pattern,
-        Set<String> stages) {
+        Set<String> stages,
+        Inrush inrush) {
 
     /** Refuses a figure outside its range. */
     public Load {
@@ -42,24 +42,58 @@ public record Load(
         Objects.requireNonNull(dropOut, "dropOut");
         Objects.requireNonNull(pattern, "pattern");
         stages = Set.copyOf(stages);
+        Objects.requireNonNull(inrush, "inrush");
     }
 
-    /** Current while on, at a voltage of its own terminals (A). */
+    /** A load without inrush. */
+    public Load(
+            String name,
+            double ratedCurrentA,
+            double ratedVoltageV,
+            double voltageExponent,
+            double standbyCurrentA,
+            DropOut dropOut,
+            LoadPattern pattern,
+            Set<String> stages) {
+        this(
+                name,
+                ratedCurrentA,
+                ratedVoltageV,
+                voltageExponent,
+                standbyCurrentA,
+                dropOut,
+                pattern,
+                stages,
+                Inrush.none());
+    }
+
+    /** Current while on and past its inrush, at a voltage of its own terminals (A). */
     public double currentA(double voltageV) {
         return ratedCurrentA * Math.pow(voltageV / ratedVoltageV, voltageExponent);
     }
 
-    /** Current averaged over the pattern while the stage is on, at a steady voltage (A). */
+    /** Largest current, at a voltage of its own terminals (A): that of its inrush, if it has one. */
+    public double largestCurrentA(double voltageV) {
+        return inrush.atFactor(0) * currentA(voltageV);
+    }
+
+    /** Current averaged over the pattern, inrush included, while the stage is on, at a steady voltage (A). */
     public double meanCurrentA(double voltageV) {
         double on = pattern.onFraction();
-        return on * currentA(voltageV) + (1 - on) * betweenCurrentA();
+        double surge = inrush.meanFactor(on, pattern.onsetsPerS());
+        return on * surge * currentA(voltageV) + (1 - on) * betweenCurrentA();
     }
 
     /** Current between the on-intervals of the pattern while the stage is on (A). */
     public double betweenCurrentA() {
-        return pattern instanceof LoadPattern.Duty duty
-                ? Math.max(duty.betweenCurrentA(), standbyCurrentA)
-                : standbyCurrentA;
+        return Math.max(patternBetweenA(), standbyCurrentA);
+    }
+
+    private double patternBetweenA() {
+        if (pattern instanceof LoadPattern.Duty duty) {
+            return duty.betweenCurrentA();
+        }
+        return pattern instanceof LoadPattern.RandomDuty random ? random.betweenCurrentA() : 0;
     }
 
     /** Whether a phase with these stages on switches this load on. */

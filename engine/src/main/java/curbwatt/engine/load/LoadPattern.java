@@ -10,11 +10,19 @@ public sealed interface LoadPattern {
     /** Share of the time in which the load draws its rated current, 0 … 1. */
     double onFraction();
 
+    /** How often in a second it is switched on; 0 if never again. */
+    double onsetsPerS();
+
     /** On without a break. */
     record Continuous() implements LoadPattern {
         @Override
         public double onFraction() {
             return 1;
+        }
+
+        @Override
+        public double onsetsPerS() {
+            return 0;
         }
     }
 
@@ -22,10 +30,8 @@ public sealed interface LoadPattern {
      * A cycle of on-intervals.
      *
      * <p>The load is on at time t when {@code (t − phase) mod period} lies in one of the intervals; t counts from the
-     * start
-     * of the scene. Loads on one clock are synchronised: with equal phases their peaks add, with phases half a period
-     * apart
-     * they interleave.
+     * start of the scene. Loads on one clock are synchronised: with equal phases their peaks add, with phases half a
+     * period apart they interleave.
      *
      * @param clock period shared by the loads on it
      * @param onIntervals lit parts of the cycle, in order, not overlapping, within the period
@@ -52,6 +58,11 @@ public sealed interface LoadPattern {
         public double onFraction() {
             return onIntervals.stream().mapToDouble(OnInterval::lengthMs).sum() / clock.periodMs();
         }
+
+        @Override
+        public double onsetsPerS() {
+            return 1000 * onIntervals.size() / clock.periodMs();
+        }
     }
 
     /**
@@ -75,6 +86,56 @@ public sealed interface LoadPattern {
         @Override
         public double onFraction() {
             return onS / everyS;
+        }
+
+        @Override
+        public double onsetsPerS() {
+            return 1 / everyS;
+        }
+    }
+
+    /**
+     * On for some seconds at random instants: speech on a radio, a siren sounded when it is needed.
+     *
+     * <p>Sixteen times {@code everyS} is a block, and every block has exactly sixteen on-times of {@code onS}; where
+     * in the block they fall is drawn from the seed, with gaps close to exponential. The same seed gives the same
+     * edges, each computed from its index alone, so nothing needs to be remembered but the index.
+     *
+     * @param onS length of each on-time (s), 1 ms … 0.9 of {@code everyS}
+     * @param everyS mean time from one on-time to the next (s), up to one day
+     * @param betweenCurrentA current between the on-times (A), whatever the voltage, 0 … 100: a radio listening
+     * @param seed which of all such sequences; loads with one seed and the same times switch together
+     */
+    record RandomDuty(double onS, double everyS, double betweenCurrentA, long seed) implements LoadPattern {
+
+        private static final double LARGEST_ON_FRACTION = 0.9;
+        private static final double NS_PER_S = 1e9;
+
+        /** Refuses an on-time longer than nine tenths of the mean interval and figures out of range. */
+        public RandomDuty {
+            Require.inside("everyS", everyS, 1e-2, 86400, "s");
+            Require.inside("onS", onS, 1e-3, LARGEST_ON_FRACTION * everyS, "s");
+            Require.inside("betweenCurrentA", betweenCurrentA, 0, 100, "A");
+        }
+
+        @Override
+        public double onFraction() {
+            return onS / everyS;
+        }
+
+        @Override
+        public double onsetsPerS() {
+            return 1 / everyS;
+        }
+
+        /**
+         * Time of an edge since the scene's start (ns), rising with the index. Off before edge 0; on after an even
+         * index, off after an odd one.
+         *
+         * @param index which edge, from 0
+         */
+        public long edgeNs(long index) {
+            return RandomEdges.atNs(seed, Math.round(onS * NS_PER_S), Math.round(everyS * NS_PER_S), index);
         }
     }
 }

@@ -35,6 +35,11 @@ public record Starter(double inrushA, double inrushS, double crankingA, double c
         Require.inside("coldFactor", coldFactor, 1, 5, "");
     }
 
+    /** Length of a start, inrush and plateau (s). */
+    public double durationS() {
+        return inrushS + crankingS;
+    }
+
     /** Plateau current at a temperature (A). */
     public double crankingA(double temperatureC) {
         double cold = Math.max(0, (WARM_C - temperatureC) / (WARM_C - COLD_C));

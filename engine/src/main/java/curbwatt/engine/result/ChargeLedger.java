@@ -1,21 +1,25 @@
 package curbwatt.engine.result;
 
 /**
- * Where the battery's and the vehicle's ampere-hours went over a run.
+ * Where the ampere-hours of batteries and vehicle went over a run.
  *
- * <p>Two balances close: at the battery {@code removedAh = deliveredAh + gassedAh + selfDischargedAh +
- * batteryRemainderAh},
- * at the node {@code alternatorAh + deliveredAh = loadsAh + nodeRemainderAh}. The remainders are what rounding and the
- * solver's tolerance leave over.
+ * <p>Two balances close: at the batteries {@code removedAh = deliveredAh + gassedAh + selfDischargedAh +
+ * batteryRemainderAh}, at the nodes {@code alternatorAh + deliveredAh = loadsAh + starterAh + linkAh +
+ * nodeRemainderAh}. The remainders
+ * are what rounding and the solver's tolerance leave over.
  *
- * @param removedAh growth of the net charge removed from the battery, by its state (Ah); negative: it was charged
- * @param deliveredAh current at the terminals, integrated, discharging counts positive (Ah)
+ * @param removedAh growth of the net charge removed from the batteries, by their state (Ah); negative: they were
+ *     charged
+ * @param deliveredAh current at their terminals, integrated, discharging counts positive (Ah)
  * @param gassedAh charge that went into gassing instead of the main reaction (Ah)
  * @param selfDischargedAh charge lost inside (Ah)
  * @param alternatorAh charge from the alternator (Ah)
  * @param loadsAh charge drawn by the circuits (Ah)
- * @param batteryRemainderAh what does not close at the battery (Ah)
- * @param nodeRemainderAh what does not close at the node (Ah)
+ * @param starterAh charge drawn by the starter (Ah)
+ * @param linkAh charge that went into the link less what came out of it (Ah): not zero for a charger, whose voltages
+ *     differ
+ * @param batteryRemainderAh what does not close at the batteries (Ah)
+ * @param nodeRemainderAh what does not close at the nodes (Ah)
  */
 public record ChargeLedger(
         double removedAh,
@@ -24,5 +28,7 @@ public record ChargeLedger(
         double selfDischargedAh,
         double alternatorAh,
         double loadsAh,
+        double starterAh,
+        double linkAh,
         double batteryRemainderAh,
         double nodeRemainderAh) {}

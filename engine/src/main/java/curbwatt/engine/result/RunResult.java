@@ -2,6 +2,7 @@ package curbwatt.engine.result;
 
 import curbwatt.engine.event.Event;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -14,13 +15,17 @@ import java.util.OptionalDouble;
  * @param phases phase by phase
  * @param circuits circuit by circuit
  * @param loads load by load
+ * @param batteries the starter battery, then the auxiliary one if there is one
+ * @param link the link between them, if there is one
+ * @param engine what the engine did
  * @param charge ampere-hours
  * @param energy watt-hours
- * @param lowestV lowest node voltage (V)
+ * @param lowestV lowest voltage of the starter node (V)
  * @param lowestAtS when (s)
- * @param endChargeFraction state of charge at the end
- * @param lowestChargeFraction lowest state of charge
- * @param smallestFreezingMarginK least distance of the battery's temperature above its electrolyte's freezing point (K)
+ * @param endChargeFraction state of charge of the starter battery at the end
+ * @param lowestChargeFraction lowest state of charge of the starter battery
+ * @param smallestFreezingMarginK least distance of the starter battery's temperature above its electrolyte's freezing
+ *     point (K)
  * @param steps number of time steps taken
  */
 public record RunResult(
@@ -31,6 +36,9 @@ public record RunResult(
         List<PhaseSummary> phases,
         List<CircuitSummary> circuits,
         List<LoadSummary> loads,
+        List<BatterySummary> batteries,
+        Optional<LinkSummary> link,
+        EngineSummary engine,
         ChargeLedger charge,
         EnergyLedger energy,
         double lowestV,
@@ -47,5 +55,6 @@ public record RunResult(
         phases = List.copyOf(phases);
         circuits = List.copyOf(circuits);
         loads = List.copyOf(loads);
+        batteries = List.copyOf(batteries);
     }
 }

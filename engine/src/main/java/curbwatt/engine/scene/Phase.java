@@ -12,20 +12,35 @@ import java.util.Set;
  * @param name unique within the scene
  * @param mode what the engine does
  * @param durationS length (s), 1 … one year
- * @param airC temperature of the air round battery and regulator (°C), −50 … 110
+ * @param air temperature of the air round battery and regulator
  * @param speed engine speed; looked at only while the engine runs
  * @param stages response stages that are on
  */
 public record Phase(
-        String name, EngineMode mode, double durationS, double airC, EngineSpeed speed, Set<String> stages) {
+        String name, EngineMode mode, double durationS, AirTemperature air, EngineSpeed speed, Set<String> stages) {
 
     /** Refuses figures out of range. */
     public Phase {
         Objects.requireNonNull(name, "name");
         Objects.requireNonNull(mode, "mode");
         Require.inside("durationS", durationS, 1, 366 * 86400.0, "s");
-        Require.inside("airC", airC, -50, 110, "°C");
+        Objects.requireNonNull(air, "air");
         Objects.requireNonNull(speed, "speed");
         stages = Set.copyOf(stages);
+    }
+
+    /** A phase at one air temperature (°C), −50 … 110. */
+    public Phase(String name, EngineMode mode, double durationS, double airC, EngineSpeed speed, Set<String> stages) {
+        this(name, mode, durationS, AirTemperature.constant(airC), speed, stages);
+    }
+
+    /** Air temperature at the phase's start (°C). */
+    public double airC() {
+        return air.atC(0);
+    }
+
+    /** The same phase by another name. */
+    public Phase named(String other) {
+        return new Phase(other, mode, durationS, air, speed, stages);
     }
 }

@@ -1,110 +1,136 @@
 package curbwatt.engine.simulation;
 
-import curbwatt.engine.control.LowVoltageCutoff;
 import curbwatt.engine.control.SensePoint;
 import curbwatt.engine.event.EventKind;
+import curbwatt.engine.vehicle.AuxiliaryBattery;
+import curbwatt.engine.vehicle.Vehicle;
 import java.util.List;
+import java.util.Optional;
 
 /**
- * Everything that watches a voltage and acts: cutoffs, loads that drop out, loads that come back.
+ * Everything that watches a voltage or a current and acts: the link, cutoffs, fuses, loads that drop out and come back.
  *
  * <p>Asked about a step that may be taken, it says when the first of them acts; told that the step up to there was
  * taken, it
- * lets that one act. At one instant cutoffs go before loads, in the vehicle's order, one action at a time.
+ * lets that one act. At one instant the link goes before cutoffs, cutoffs before fuses and fuses before loads, in the
+ * vehicle's order, one action at a time.
  */
 final class Actions {
 
     private final LoadBank bank;
     private final List<CutoffState> cutoffs;
-    private final int[] senseCircuit;
+    private final SenseTap[] taps;
+    private final Optional<LinkState> link;
+    private final String linkName;
     private final RunBook book;
-    private CutoffState cutoff;
-    private int cutoffPlace;
-    private CircuitState circuit;
-    private LoadState load;
+    private Act next = NOTHING;
 
-    Actions(LoadBank bank, List<LowVoltageCutoff> cutoffs, RunBook book) {
+    private static final Act NOTHING = (timeS, point, charge) -> {};
+
+    /** What the device that is first does. */
+    private interface Act {
+        void at(double timeS, OperatingPoint point, double charge);
+    }
+
+    Actions(LoadBank bank, Vehicle vehicle, Optional<LinkState> link, RunBook book) {
         this.bank = bank;
-        this.cutoffs = cutoffs.stream().map(CutoffState::new).toList();
+        this.link = link;
         this.book = book;
-        senseCircuit = cutoffs.stream()
-                .mapToInt(settings -> settings.sense() instanceof SensePoint.FeedEnd end ? placeOf(end.circuit()) : -1)
-                .toArray();
+        linkName = vehicle.auxiliary().map(AuxiliaryBattery::linkName).orElse("");
+        cutoffs = vehicle.cutoffs().stream().map(CutoffState::new).toList();
+        taps = vehicle.cutoffs().stream().map(cutoff -> tap(cutoff.sense())).toArray(SenseTap[]::new);
     }
 
     List<CutoffState> cutoffs() {
         return cutoffs;
     }
 
-    /** Place of the circuit at whose far end the first cutoff senses; −1: at the node. */
-    int firstSenseCircuit() {
-        return senseCircuit.length == 0 ? -1 : senseCircuit[0];
+    /** Where the first cutoff senses; the starter node if there is none. */
+    SenseTap firstTap() {
+        return taps.length == 0 ? SenseTap.starterNode() : taps[0];
     }
 
-    private int placeOf(String name) {
-        return bank.circuits.stream()
-                .map(state -> state.circuit.name())
-                .toList()
-                .indexOf(name);
+    /** Where a device senses. */
+    SenseTap tap(SensePoint sense) {
+        if (sense instanceof SensePoint.FeedEnd end) {
+            return SenseTap.feedEnd(bank.circuits.stream()
+                    .map(state -> state.circuit.name())
+                    .toList()
+                    .indexOf(end.circuit()));
+        }
+        return sense instanceof SensePoint.EquipmentNode ? SenseTap.equipmentNode() : SenseTap.starterNode();
     }
 
     /** Time in a step at which the first of them acts; positive infinity: none does (s). */
     double firstS(double lengthS, OperatingPoint start, OperatingPoint end, boolean engineRuns) {
         double firstS = Double.POSITIVE_INFINITY;
-        cutoff = null;
-        load = null;
+        next = NOTHING;
+        if (link.isPresent()) {
+            double actsS = link.get().actsS(lengthS, start.starter.nodeV, end.starter.nodeV);
+            if (actsS <= lengthS) {
+                firstS = actsS;
+                next = this::switchLink;
+            }
+        }
         for (int i = 0; i < cutoffs.size(); i++) {
             CutoffState state = cutoffs.get(i);
-            state.sense(lengthS, sensedV(i, start), sensedV(i, end));
+            SenseTap tap = taps[i];
+            state.sense(lengthS, tap.voltageV(start), tap.voltageV(end));
             double actsS = state.nextActionS(engineRuns);
             if (actsS < firstS && actsS <= lengthS) {
                 firstS = actsS;
-                cutoff = state;
-                cutoffPlace = i;
+                next = (timeS, point, charge) -> actOn(state, tap, timeS, point, charge);
+            }
+        }
+        for (int c = 0; c < bank.circuits.size(); c++) {
+            CircuitState state = bank.circuits.get(c);
+            int place = c;
+            double meanA = 0.5 * (start.circuitA[c] + end.circuitA[c]);
+            double opensS = state.fuseOpensInS(meanA);
+            if (opensS < firstS && opensS <= lengthS) {
+                firstS = opensS;
+                next = (timeS, point, charge) -> openFuse(state, place, timeS, point, charge);
             }
         }
         for (int c = 0; c < bank.circuits.size(); c++) {
             CircuitState state = bank.circuits.get(c);
             if (state.hasDropOuts && state.isFed()) {
-                firstS = firstOfLoads(state, state.farReading(lengthS, start.farV[c], end.farV[c]), firstS);
+                firstS = firstOfLoads(c, state.farReading(lengthS, start.farV[c], end.farV[c]), firstS);
             }
         }
         return firstS;
     }
 
-    private double firstOfLoads(CircuitState state, Reading far, double boundS) {
+    private double firstOfLoads(int place, Reading far, double boundS) {
+        CircuitState state = bank.circuits.get(place);
         double firstS = boundS;
         for (int i = 0; i < state.loads.size(); i++) {
-            LoadState candidate = state.loads.get(i);
+            LoadState load = state.loads.get(i);
             double actsS = Double.POSITIVE_INFINITY;
-            if (candidate.droppedOut) {
-                actsS = candidate.returnTimer().expiryS(far);
-            } else if (candidate.mayDropOut()) {
-                actsS = candidate.dropTimer().expiryS(far);
+            if (load.droppedOut) {
+                actsS = load.returnTimer().expiryS(far);
+            } else if (load.mayDropOut()) {
+                actsS = load.dropTimer().expiryS(far);
             }
             if (actsS < firstS && actsS <= far.lengthS()) {
                 firstS = actsS;
-                cutoff = null;
-                circuit = state;
-                load = candidate;
+                next = (timeS, point, charge) -> switchLoad(state, load, timeS, point.farV[place], charge);
             }
         }
         return firstS;
-    }
-
-    private double sensedV(int place, OperatingPoint point) {
-        return senseCircuit[place] < 0 ? point.nodeV : point.farV[senseCircuit[place]];
     }
 
     /** Takes note of a step that was taken. */
     void advance(double lengthS, OperatingPoint start, OperatingPoint end, boolean engineRuns) {
+        link.ifPresent(state -> state.advance(lengthS, start.starter.nodeV, end.starter.nodeV));
         for (int i = 0; i < cutoffs.size(); i++) {
             CutoffState state = cutoffs.get(i);
-            state.sense(lengthS, sensedV(i, start), sensedV(i, end));
+            state.sense(lengthS, taps[i].voltageV(start), taps[i].voltageV(end));
             state.advance(engineRuns);
         }
         for (int c = 0; c < bank.circuits.size(); c++) {
             CircuitState state = bank.circuits.get(c);
+            state.warmFuse(0.5 * (start.circuitA[c] + end.circuitA[c]), lengthS);
             if (state.hasDropOuts && state.isFed()) {
                 Reading far = state.farReading(lengthS, start.farV[c], end.farV[c]);
                 for (int i = 0; i < state.loads.size(); i++) {
@@ -119,23 +145,40 @@ final class Actions {
 
     /** Lets the one that {@link #firstS} found act, at the end of the step just taken. */
     void act(double timeS, OperatingPoint point, double charge) {
-        if (cutoff != null) {
-            LowVoltageCutoff settings = cutoff.settings;
-            EventKind did = cutoff.act();
-            book.event(timeS, did, settings.name(), sensedV(cutoffPlace, point), charge);
-            if (did != EventKind.WARNING_BEGAN && did != EventKind.WARNING_ENDED) {
-                switchContact(cutoff, timeS);
-            }
-            return;
+        next.at(timeS, point, charge);
+    }
+
+    private void switchLink(double timeS, OperatingPoint point, double charge) {
+        LinkState state = link.orElseThrow();
+        state.act();
+        EventKind did = state.isClosed() ? EventKind.LINK_CLOSED : EventKind.LINK_OPENED;
+        book.event(timeS, did, linkName, point.starter.nodeV, charge);
+    }
+
+    private void actOn(CutoffState cutoff, SenseTap tap, double timeS, OperatingPoint point, double charge) {
+        EventKind did = cutoff.act();
+        book.event(timeS, did, cutoff.settings.name(), tap.voltageV(point), charge);
+        if (did != EventKind.WARNING_BEGAN && did != EventKind.WARNING_ENDED) {
+            switchContact(cutoff, timeS);
         }
-        double loadV = point.farV[bank.circuits.indexOf(circuit)];
+    }
+
+    private void openFuse(CircuitState circuit, int place, double timeS, OperatingPoint point, double charge) {
+        circuit.openFuse();
+        bank.changed(circuit, timeS);
+        String name = circuit.circuit.name();
+        book.event(timeS, EventKind.FUSE_OPENED, name, point.farV[place], charge);
+        book.lost(place, timeS, name);
+    }
+
+    private void switchLoad(CircuitState circuit, LoadState load, double timeS, double loadV, double charge) {
         boolean returns = load.droppedOut;
         if (returns) {
             load.droppedOut = false;
         } else {
             load.dropOut(timeS);
         }
-        circuit.addUp();
+        bank.changed(circuit, timeS);
         EventKind did = returns ? EventKind.LOAD_RETURNED : EventKind.LOAD_DROPPED_OUT;
         book.event(timeS, did, load.load.name(), loadV, charge);
     }

@@ -22,6 +22,7 @@ final class CircuitDraw {
     private double conductanceS;
     private double powerW;
     private final List<Load> others = new ArrayList<>();
+    private final List<Double> otherFactors = new ArrayList<>();
 
     private double farV;
     private double currentA;
@@ -36,18 +37,25 @@ final class CircuitDraw {
         conductanceS = 0;
         powerW = 0;
         others.clear();
+        otherFactors.clear();
     }
 
     void add(Load load) {
+        add(load, 1);
+    }
+
+    /** Adds a load that draws a multiple of its rated current. */
+    void add(Load load, double factor) {
         double exponent = load.voltageExponent();
         if (exponent == 0) {
-            constantA += load.ratedCurrentA();
+            constantA += factor * load.ratedCurrentA();
         } else if (exponent == 1) {
-            conductanceS += load.ratedCurrentA() / load.ratedVoltageV();
+            conductanceS += factor * load.ratedCurrentA() / load.ratedVoltageV();
         } else if (exponent == -1) {
-            powerW += load.ratedCurrentA() * load.ratedVoltageV();
+            powerW += factor * load.ratedCurrentA() * load.ratedVoltageV();
         } else {
             others.add(load);
+            otherFactors.add(factor);
         }
     }
 
@@ -119,7 +127,7 @@ final class CircuitDraw {
             sumA += powerW / voltageV;
         }
         for (int i = 0; i < others.size(); i++) {
-            sumA += others.get(i).currentA(voltageV);
+            sumA += otherFactors.get(i) * others.get(i).currentA(voltageV);
         }
         return sumA;
     }
@@ -127,7 +135,10 @@ final class CircuitDraw {
     private double drawSlopeAPerV(double voltageV) {
         double slope = conductanceS - powerW / (voltageV * voltageV);
         for (int i = 0; i < others.size(); i++) {
-            slope += others.get(i).voltageExponent() * others.get(i).currentA(voltageV) / voltageV;
+            slope += otherFactors.get(i)
+                    * others.get(i).voltageExponent()
+                    * others.get(i).currentA(voltageV)
+                    / voltageV;
         }
         return slope;
     }

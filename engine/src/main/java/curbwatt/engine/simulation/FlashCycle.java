@@ -11,10 +11,7 @@ import java.util.TreeSet;
  *
  * <p>Times are whole nanoseconds, so that edges that coincide on paper coincide here, after any number of cycles.
  */
-final class FlashCycle {
-
-    /** The end of time, for a pattern without edges (ns). */
-    static final long NEVER = Long.MAX_VALUE;
+final class FlashCycle implements EdgeTrain {
 
     private static final double NS_PER_MS = 1e6;
     private static final double NS_PER_S = 1e9;
@@ -78,17 +75,18 @@ final class FlashCycle {
                 .anyMatch(interval -> Math.floorMod(timeNs - interval[0], periodNs) < interval[1] - interval[0]);
     }
 
-    boolean isLit() {
+    @Override
+    public boolean isLit() {
         return lit;
     }
 
-    /** Time of the next edge since the scene's start (ns). */
-    long nextEdgeNs() {
+    @Override
+    public long nextEdgeNs() {
         return edgeNs.length == 0 ? NEVER : cycleStartNs + edgeNs[next];
     }
 
-    /** Passes the next edge. */
-    void advance() {
+    @Override
+    public void advance() {
         lit = litAfter[next];
         next++;
         if (next == edgeNs.length) {

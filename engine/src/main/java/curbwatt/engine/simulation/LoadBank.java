@@ -14,20 +14,19 @@ final class LoadBank {
     private static final double NS_PER_S = 1e9;
 
     final List<CircuitState> circuits;
-    private final FlashCycle[] cycles;
-    private final CircuitState[] cycleCircuit;
-    private final LoadState[] cycleLoad;
+    private final LoadState[] timedLoads;
+    private final CircuitState[] timedCircuits;
     private long nextEdgeNs;
 
     LoadBank(Vehicle vehicle) {
         circuits = vehicle.circuits().stream().map(CircuitState::new).toList();
-        List<LoadState> patterned = circuits.stream()
+        List<LoadState> timed = circuits.stream()
                 .flatMap(circuit -> circuit.loads.stream())
-                .filter(state -> state.cycle.nextEdgeNs() != FlashCycle.NEVER)
+                .filter(state -> state.cycle.nextEdgeNs() != EdgeTrain.NEVER
+                        || state.load.inrush().isPossible())
                 .toList();
-        cycleLoad = patterned.toArray(LoadState[]::new);
-        cycles = patterned.stream().map(state -> state.cycle).toArray(FlashCycle[]::new);
-        cycleCircuit = patterned.stream()
+        timedLoads = timed.toArray(LoadState[]::new);
+        timedCircuits = timed.stream()
                 .map(state -> circuits.stream()
                         .filter(circuit -> circuit.loads.contains(state))
                         .findFirst()
@@ -59,15 +58,20 @@ final class LoadBank {
     }
 
     /** Lets a circuit fall silent until the next phase. */
-    void collapse(CircuitState circuit) {
+    void collapse(CircuitState circuit, double timeS) {
         circuit.collapsed = true;
-        circuit.addUp();
+        changed(circuit, timeS);
+    }
+
+    /** A load of a circuit has dropped out or come back. */
+    void changed(CircuitState circuit, double timeS) {
+        circuit.addUp(Math.round(timeS * NS_PER_S));
         findNextEdge();
     }
 
-    /** Time of the next edge of a wanted load since the scene's start (s). */
+    /** Time of the next change of a wanted load since the scene's start (s). */
     double nextEdgeS() {
-        return nextEdgeNs == FlashCycle.NEVER ? Double.POSITIVE_INFINITY : nextEdgeNs / NS_PER_S;
+        return nextEdgeNs == EdgeTrain.NEVER ? Double.POSITIVE_INFINITY : nextEdgeNs / NS_PER_S;
     }
 
     /** Passes all edges that are due at a time. */
@@ -76,23 +80,24 @@ final class LoadBank {
         if (nextEdgeNs > dueNs) {
             return;
         }
-        for (int i = 0; i < cycles.length; i++) {
-            if (passEdges(cycles[i], dueNs) && cycleLoad[i].wanted) {
-                cycleCircuit[i].addUp();
+        for (int i = 0; i < timedLoads.length; i++) {
+            boolean surgeEnds = timedLoads[i].surgeEndNs() <= dueNs;
+            if ((passEdges(timedLoads[i].cycle, dueNs) || surgeEnds) && timedLoads[i].wanted) {
+                timedCircuits[i].addUp(dueNs);
             }
         }
         findNextEdge();
     }
 
     private void catchUp(double timeS) {
-        for (FlashCycle cycle : cycles) {
-            passEdges(cycle, dueNs(timeS));
+        for (LoadState timed : timedLoads) {
+            passEdges(timed.cycle, dueNs(timeS));
         }
-        circuits.forEach(CircuitState::addUp);
+        circuits.forEach(circuit -> circuit.addUp(dueNs(timeS)));
         findNextEdge();
     }
 
-    private static boolean passEdges(FlashCycle cycle, long dueNs) {
+    private static boolean passEdges(EdgeTrain cycle, long dueNs) {
         boolean passed = false;
         while (cycle.nextEdgeNs() <= dueNs) {
             cycle.advance();
@@ -107,16 +112,11 @@ final class LoadBank {
 
     /** Looks for the next edge that changes anything: loads that no stage wants do not cut the time into steps. */
     private void findNextEdge() {
-        nextEdgeNs = FlashCycle.NEVER;
-        for (int i = 0; i < cycles.length; i++) {
-            if (cycleLoad[i].wanted && cycleCircuit[i].isFed()) {
-                nextEdgeNs = Math.min(nextEdgeNs, cycles[i].nextEdgeNs());
+        nextEdgeNs = EdgeTrain.NEVER;
+        for (int i = 0; i < timedLoads.length; i++) {
+            if (timedLoads[i].wanted && timedCircuits[i].isFed()) {
+                nextEdgeNs = Math.min(nextEdgeNs, timedLoads[i].nextChangeNs());
             }
         }
-    }
-
-    /** Whether any wanted and fed load flashes. */
-    boolean flashes() {
-        return nextEdgeNs != FlashCycle.NEVER;
     }
 }

@@ -6,9 +6,13 @@ import curbwatt.engine.load.Load;
 final class LoadState {
 
     final Load load;
-    final FlashCycle cycle;
+    final EdgeTrain cycle;
+    private static final double NS_PER_S = 1e9;
+
     private final LevelTimer dropTimer;
     private final LevelTimer returnTimer;
+    private boolean drawing;
+    private long surgeEndNs = EdgeTrain.NEVER;
     boolean wanted;
     boolean droppedOut;
     double firstDropOutS = Double.NaN;
@@ -17,7 +21,7 @@ final class LoadState {
 
     LoadState(Load load) {
         this.load = load;
-        this.cycle = FlashCycle.of(load.pattern());
+        this.cycle = EdgeTrain.of(load.pattern());
         this.dropTimer = LevelTimer.below(load.dropOut().levelV(), 0);
         this.returnTimer =
                 LevelTimer.returning(load.dropOut().returnV(), load.dropOut().returnDelayS());
@@ -26,6 +30,35 @@ final class LoadState {
     /** Whether it draws its rated current. */
     boolean isLit() {
         return wanted && cycle.isLit() && !droppedOut;
+    }
+
+    /** Notes whether it draws its rated current at a time; where that begins, its inrush begins. */
+    void note(boolean fed, long timeNs) {
+        boolean draws = fed && isLit();
+        if (!draws) {
+            surgeEndNs = EdgeTrain.NEVER;
+        } else if (!drawing && load.inrush().isPossible()) {
+            surgeEndNs = timeNs + Math.round(load.inrush().durationS() * NS_PER_S);
+        }
+        drawing = draws;
+        if (surgeEndNs <= timeNs) {
+            surgeEndNs = EdgeTrain.NEVER;
+        }
+    }
+
+    /** End of its inrush; never: it has none at present (ns). */
+    long surgeEndNs() {
+        return surgeEndNs;
+    }
+
+    /** Multiple of the rated current that it draws. */
+    double surgeFactor() {
+        return surgeEndNs == EdgeTrain.NEVER ? 1 : load.inrush().multipleFactor();
+    }
+
+    /** Time of the next change of what it draws: an edge of its pattern or the end of its inrush (ns). */
+    long nextChangeNs() {
+        return Math.min(cycle.nextEdgeNs(), surgeEndNs);
     }
 
     /** Current that it draws when not lit but fed (A). */

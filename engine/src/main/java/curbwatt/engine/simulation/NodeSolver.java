@@ -4,12 +4,12 @@ import curbwatt.engine.battery.Terminal;
 import java.util.List;
 
 /**
- * Solves the one node: battery, alternator and circuits under one voltage.
+ * Solves one node: battery, a regulated source, a given current and the node's circuits under one voltage.
  *
  * <p>The unknown is the current I of the battery's main reaction, because everything else is explicit in it:
  *
  * <pre>
- *   f(I) = I − I_gas(V) + I_alternator − I_loads(V),   V = V_battery(I),   f(I) = 0
+ *   f(I) = I − I_gas(V) + I_source + I_given − I_loads(V) − P/V,   V = V_battery(I),   f(I) = 0
  * </pre>
  *
  * <p>f starts below zero at no current and rises; with constant-power loads it turns back beyond the most that battery
@@ -17,9 +17,8 @@ import java.util.List;
  * feeds can deliver. Newton's method from below finds the first root, the one with the high voltage. If f turns, or the
  * voltage falls under the floor, before it has reached zero, there is no operating point.
  *
- * <p>The regulator is tried first: if the alternator can hold its set-point, the voltage is known and only the
- * battery's
- * current at that voltage is asked for. Otherwise the alternator is a source of its largest current.
+ * <p>The regulator is tried first: if the source can hold its set-point, the voltage is known and only the battery's
+ * current at that voltage is asked for. Otherwise the source gives its largest current.
  *
  * <p>Gassing flows only while the main reaction does not discharge; in the narrow range where a surplus is smaller
  * than the
@@ -36,7 +35,7 @@ final class NodeSolver {
     private static final double CEILING_V = 40;
 
     private static final int MOST_ITERATIONS = 80;
-    private static final double TOLERANCE_A = 1e-11;
+    private static final double TOLERANCE_A = 4e-12;
     /** Share of the last good voltage at which a circuit on the verge of its own collapse has collapsed. */
     private static final double NEAR_FRACTION = 0.98;
 
@@ -46,9 +45,13 @@ final class NodeSolver {
     private double idleV;
     private double surface;
     private double chargingSurface;
+    private boolean mayDischarge;
+    private double givenA;
+    private double givenW;
     private double loadA;
+    private double circuitsA;
     private double loadSlope;
-    private int failedCircuit = -1;
+    private CircuitState failedCircuit;
 
     NodeSolver(List<CircuitState> circuits) {
         this.circuits = circuits;
@@ -63,69 +66,77 @@ final class NodeSolver {
         NODE_COLLAPSED
     }
 
-    int failedCircuit() {
+    CircuitState failedCircuit() {
         return failedCircuit;
+    }
+
+    /** Gives the node a current from elsewhere (A), and asks a power of it for elsewhere (W), in the next solves. */
+    void give(double currentA, double askedW) {
+        givenA = currentA;
+        givenW = askedW;
     }
 
     /**
      * Solves for a battery state.
      *
-     * @param alternatorMaxA largest alternator current; 0 with the engine off
-     * @param setPointV voltage that the regulator holds
+     * @param sourceMaxA largest current of the regulated source; 0: there is none
+     * @param setPointV voltage that the source holds
      * @param guess solution to start from and to fill in
      */
-    Outcome solve(BatteryWork battery, double alternatorMaxA, double setPointV, OperatingPoint guess) {
+    Outcome solve(BatteryWork battery, double sourceMaxA, double setPointV, NodePoint guess) {
         terminal = battery.terminal();
         double removedAh = battery.removedAh();
         double boundAh = battery.totalBoundAh();
         surface = terminal.surfaceState(removedAh, boundAh);
-        // a battery that has its whole charge takes no more, even where bound charge still holds its surface down
-        chargingSurface = removedAh <= 0 ? Math.max(surface, 1) : surface;
+        chargingSurface = battery.mayCharge() && !battery.isFull() ? surface : Math.max(surface, 1);
+        mayDischarge = battery.mayDischarge();
         idleV = terminal.idleV(removedAh, boundAh);
         openV = terminal.isNearlyExhausted(removedAh, boundAh) ? terminal.openV(removedAh, boundAh) : idleV;
         double sourceA = 0;
-        if (alternatorMaxA > 0) {
+        if (sourceMaxA > 0) {
             double askedA = regulate(setPointV, guess);
-            if (askedA >= 0 && askedA <= alternatorMaxA) {
+            if (askedA >= 0 && askedA <= sourceMaxA) {
                 return Outcome.SOLVED;
             }
-            sourceA = askedA < 0 ? 0 : alternatorMaxA;
+            sourceA = askedA < 0 ? 0 : sourceMaxA;
         }
         if (!drawAt(idleV)) {
             return Outcome.CIRCUIT_COLLAPSED;
         }
-        double surplusA = sourceA - loadA;
+        double surplusA = sourceA + givenA - loadA;
+        if (surplusA < 0 && !mayDischarge) {
+            return Outcome.NODE_COLLAPSED;
+        }
         if (surplusA < 0) {
             double coldA = -surplusA;
-            double warmA = guess.nodeV > FLOOR_V && drawAt(guess.nodeV) ? Math.max(0, loadA - sourceA) : coldA;
+            double warmA = guess.nodeV > FLOOR_V && drawAt(guess.nodeV) ? Math.max(0, loadA - sourceA - givenA) : coldA;
             Outcome warm = discharging(warmA, sourceA, guess);
             return warm == Outcome.SOLVED || warmA == coldA ? warm : discharging(coldA, sourceA, guess);
         }
         double restGasA = terminal.gassingA(idleV);
         if (surplusA <= restGasA) {
-            return accept(guess, idleV, 0, surplusA, sourceA);
+            return accept(guess, idleV, 0, surplusA, sourceA, -chargingSlope());
         }
         return chargingSurface >= 1 ? gassingAlone(sourceA, guess) : charging(Math.min(guess.mainA, 0), sourceA, guess);
     }
 
     /**
-     * Fills in the point at the set-point, and says what it asks of the alternator (A); infinity: a feed would
-     * collapse.
+     * Fills in the point at the set-point, and says what it asks of the source (A); infinity: a feed would collapse.
      */
-    private double regulate(double setPointV, OperatingPoint point) {
+    private double regulate(double setPointV, NodePoint point) {
         if (!drawAt(setPointV)) {
             return Double.POSITIVE_INFINITY;
         }
         boolean charges = idleV < setPointV;
         double mainA = currentAt(setPointV, charges, point.mainA);
         double gasA = charges ? terminal.gassingA(setPointV) : 0;
-        accept(point, setPointV, mainA, gasA, loadA - mainA + gasA);
-        return point.alternatorA;
+        accept(point, setPointV, mainA, gasA, loadA - givenA - mainA + gasA, 0);
+        return point.sourceA;
     }
 
     /** Main current at which the battery has a voltage; V falls with I, so Newton needs only to stay on its branch. */
     private double currentAt(double targetV, boolean charges, double guessA) {
-        if (charges && chargingSurface >= 1) {
+        if (charges ? chargingSurface >= 1 : !mayDischarge) {
             return 0;
         }
         double mainA = charges == guessA < 0 ? guessA : 0;
@@ -144,22 +155,23 @@ final class NodeSolver {
         return slope(-Double.MIN_NORMAL);
     }
 
-    private Outcome discharging(double startA, double sourceA, OperatingPoint point) {
+    private Outcome discharging(double startA, double sourceA, NodePoint point) {
         double mainA = startA;
         double belowA = 0;
         double beyondA = Double.POSITIVE_INFINITY;
         for (int i = 0; i < MOST_ITERATIONS && beyondA - belowA > 1e-6; i++) {
             double nodeV = voltageV(mainA);
-            double slope = nodeV >= FLOOR_V && drawAt(nodeV) ? 1 - loadSlope * slope(mainA) : 0;
+            double batterySlope = slope(mainA);
+            double slope = nodeV >= FLOOR_V && drawAt(nodeV) ? 1 - loadSlope * batterySlope : 0;
             if (slope <= 0) {
                 // past the fold, or a step too long: the root, if there is one, lies before
                 beyondA = mainA;
                 mainA = 0.5 * (belowA + beyondA);
                 continue;
             }
-            double missingA = mainA + sourceA - loadA;
+            double missingA = mainA + sourceA + givenA - loadA;
             if (Math.abs(missingA) < TOLERANCE_A * (1 + mainA)) {
-                return accept(point, nodeV, mainA, 0, sourceA);
+                return accept(point, nodeV, mainA, 0, sourceA, -batterySlope / slope);
             }
             if (missingA < 0) {
                 belowA = Math.max(belowA, mainA);
@@ -171,9 +183,9 @@ final class NodeSolver {
         return drawAt(NEAR_FRACTION * voltageV(belowA)) ? Outcome.NODE_COLLAPSED : Outcome.CIRCUIT_COLLAPSED;
     }
 
-    private Outcome charging(double startA, double sourceA, OperatingPoint point) {
+    private Outcome charging(double startA, double sourceA, NodePoint point) {
         double mainA = startA;
-        double leastA = -sourceA;
+        double leastA = -(sourceA + givenA);
         double mostA = 0;
         for (int i = 0; i < MOST_ITERATIONS; i++) {
             double nodeV = voltageV(Math.min(mainA, 0));
@@ -181,25 +193,36 @@ final class NodeSolver {
                 return Outcome.CIRCUIT_COLLAPSED;
             }
             double gasA = terminal.gassingA(nodeV);
-            double missingA = mainA - gasA + sourceA - loadA;
-            if (Math.abs(missingA) < TOLERANCE_A * (1 + sourceA)) {
-                return accept(point, nodeV, mainA, gasA, sourceA);
+            double missingA = mainA - gasA + sourceA + givenA - loadA;
+            double batterySlope = mainA < 0 ? slope(mainA) : chargingSlope();
+            double slope = 1 - (terminal.gassingSlopeAPerV(nodeV) + loadSlope) * batterySlope;
+            if (Math.abs(missingA) < TOLERANCE_A * (1 + sourceA + Math.abs(givenA))) {
+                return accept(point, nodeV, mainA, gasA, sourceA, -batterySlope / slope);
             }
             if (missingA < 0) {
                 leastA = mainA;
             } else {
                 mostA = mainA;
             }
-            double batterySlope = mainA < 0 ? slope(mainA) : chargingSlope();
-            double slope = 1 - (terminal.gassingSlopeAPerV(nodeV) + loadSlope) * batterySlope;
             double nextA = mainA - missingA / slope;
             mainA = nextA > leastA && nextA < mostA ? nextA : 0.5 * (leastA + mostA);
         }
         return Outcome.NODE_COLLAPSED;
     }
 
+    /** Lets the node float at a voltage at which its battery takes nothing; says what its circuits draw (A). */
+    double floatAt(double nodeV, NodePoint point) {
+        givenW = 0;
+        if (!drawAt(nodeV)) {
+            return Double.NaN;
+        }
+        givenA = loadA;
+        accept(point, nodeV, 0, 0, 0, 0);
+        return loadA;
+    }
+
     /** A full battery takes a surplus by gassing alone: the voltage at which it does. */
-    private Outcome gassingAlone(double sourceA, OperatingPoint point) {
+    private Outcome gassingAlone(double sourceA, NodePoint point) {
         double belowV = idleV;
         double aboveV = CEILING_V;
         while (aboveV - belowV > 1e-13 * CEILING_V) {
@@ -207,29 +230,26 @@ final class NodeSolver {
             if (!drawAt(nodeV)) {
                 return Outcome.CIRCUIT_COLLAPSED;
             }
-            if (sourceA - loadA > terminal.gassingA(nodeV)) {
+            if (sourceA + givenA - loadA > terminal.gassingA(nodeV)) {
                 belowV = nodeV;
             } else {
                 aboveV = nodeV;
             }
         }
         drawAt(belowV);
-        return accept(point, belowV, 0, sourceA - loadA, sourceA);
+        double stiffnessOhm = 1 / (terminal.gassingSlopeAPerV(belowV) + Math.max(0, loadSlope));
+        return accept(point, belowV, 0, sourceA + givenA - loadA, sourceA, stiffnessOhm);
     }
 
-    private Outcome accept(OperatingPoint point, double nodeV, double mainA, double gasA, double alternatorA) {
+    private Outcome accept(
+            NodePoint point, double nodeV, double mainA, double gasA, double sourceA, double stiffnessOhm) {
         point.nodeV = nodeV;
         point.mainA = mainA;
         point.gasA = gasA;
-        point.alternatorA = alternatorA;
-        point.loadA = loadA;
-        point.residualA = Math.abs(mainA - gasA + alternatorA - loadA);
-        for (int c = 0; c < point.farV.length; c++) {
-            CircuitDraw draw = circuits.get(c).now;
-            point.farV[c] = draw.farV();
-            point.circuitA[c] = draw.currentA();
-            point.feedLossW[c] = draw.feedLossW();
-        }
+        point.sourceA = sourceA;
+        point.loadA = circuitsA;
+        point.residualA = Math.abs(mainA - gasA + sourceA + givenA - loadA);
+        point.stiffnessOhm = stiffnessOhm;
         return Outcome.SOLVED;
     }
 
@@ -242,17 +262,18 @@ final class NodeSolver {
     }
 
     private boolean drawAt(double nodeV) {
-        loadA = 0;
-        loadSlope = 0;
+        circuitsA = 0;
+        loadSlope = -givenW / (nodeV * nodeV);
         for (int c = 0; c < circuits.size(); c++) {
             CircuitDraw draw = circuits.get(c).now;
             if (!draw.solve(nodeV)) {
-                failedCircuit = c;
+                failedCircuit = circuits.get(c);
                 return false;
             }
-            loadA += draw.currentA();
+            circuitsA += draw.currentA();
             loadSlope += draw.slopeAPerV();
         }
+        loadA = circuitsA + givenW / nodeV;
         return true;
     }
 }

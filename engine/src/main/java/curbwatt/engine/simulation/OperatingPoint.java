@@ -1,17 +1,19 @@
 package curbwatt.engine.simulation;
 
-/** The last solution of the node: voltage and currents that balance, and each circuit's share. */
+/** The last solution of the whole network: each node, the link, and each circuit's share. */
 final class OperatingPoint {
 
-    double nodeV;
-    /** Current of the battery's main reaction, discharging counts positive (A). */
-    double mainA;
-    /** Current that goes into gassing (A). */
-    double gasA;
+    final NodePoint starter = new NodePoint();
+    /** Used only where there is an auxiliary battery. */
+    final NodePoint equipment = new NodePoint();
+    /** Current that leaves the starter node through the link (A). */
+    double linkInA;
+    /** Current that reaches the equipment node through the link (A). */
+    double linkOutA;
 
-    double alternatorA;
-    double loadA;
-    double residualA;
+    /** Current of the starter (A). */
+    double starterA;
+
     final double[] farV;
     final double[] circuitA;
     final double[] feedLossW;
@@ -22,8 +24,23 @@ final class OperatingPoint {
         feedLossW = new double[circuits];
     }
 
-    double batteryA() {
-        return mainA - gasA;
+    /** Current of all circuits (A). */
+    double loadA() {
+        return starter.loadA + equipment.loadA;
+    }
+
+    /** Current of both batteries, discharging counts positive (A). */
+    double batteriesA() {
+        return starter.batteryA() + equipment.batteryA();
+    }
+
+    double residualA() {
+        return Math.max(starter.residualA, equipment.residualA);
+    }
+
+    /** Heat in the link: what goes in less what comes out (W). */
+    double linkLossW() {
+        return starter.nodeV * linkInA - equipment.nodeV * linkOutA;
     }
 
     void takeFrom(OperatingPoint other) {
@@ -32,12 +49,11 @@ final class OperatingPoint {
 
     /** Becomes the point on the straight line from one solution to another. */
     void mix(OperatingPoint from, OperatingPoint to, double share) {
-        nodeV = from.nodeV + share * (to.nodeV - from.nodeV);
-        mainA = from.mainA + share * (to.mainA - from.mainA);
-        gasA = from.gasA + share * (to.gasA - from.gasA);
-        alternatorA = from.alternatorA + share * (to.alternatorA - from.alternatorA);
-        loadA = from.loadA + share * (to.loadA - from.loadA);
-        residualA = Math.max(from.residualA, to.residualA);
+        starter.mix(from.starter, to.starter, share);
+        equipment.mix(from.equipment, to.equipment, share);
+        linkInA = from.linkInA + share * (to.linkInA - from.linkInA);
+        starterA = from.starterA + share * (to.starterA - from.starterA);
+        linkOutA = from.linkOutA + share * (to.linkOutA - from.linkOutA);
         for (int c = 0; c < farV.length; c++) {
             farV[c] = from.farV[c] + share * (to.farV[c] - from.farV[c]);
             circuitA[c] = from.circuitA[c] + share * (to.circuitA[c] - from.circuitA[c]);

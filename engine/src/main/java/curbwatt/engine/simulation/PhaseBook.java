@@ -28,11 +28,11 @@ final class PhaseBook {
 
     void add(double lengthS, OperatingPoint start, OperatingPoint end) {
         double half = 0.5 * lengthS;
-        loadAs += half * (start.loadA + end.loadA);
-        alternatorAs += half * (start.alternatorA + end.alternatorA);
-        batteryAs += half * (start.batteryA() + end.batteryA());
-        lowestV = Math.min(lowestV, Math.min(start.nodeV, end.nodeV));
-        highestV = Math.max(highestV, Math.max(start.nodeV, end.nodeV));
+        loadAs += half * (start.loadA() + end.loadA());
+        alternatorAs += half * (start.starter.sourceA + end.starter.sourceA);
+        batteryAs += half * (start.batteriesA() + end.batteriesA());
+        lowestV = Math.min(lowestV, Math.min(start.starter.nodeV, end.starter.nodeV));
+        highestV = Math.max(highestV, Math.max(start.starter.nodeV, end.starter.nodeV));
     }
 
     PhaseSummary summary(double endCharge) {

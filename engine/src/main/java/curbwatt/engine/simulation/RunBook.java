@@ -1,37 +1,46 @@
 package curbwatt.engine.simulation;
 
-import curbwatt.engine.battery.ElectrolyteFreezing;
 import curbwatt.engine.event.Event;
 import curbwatt.engine.event.EventKind;
+import curbwatt.engine.result.BatterySummary;
 import curbwatt.engine.result.CrankCheck;
 import curbwatt.engine.result.LoadSummary;
 import curbwatt.engine.result.PhaseSummary;
 import curbwatt.engine.result.RunResult;
+import curbwatt.engine.vehicle.Vehicle;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Everything that a run notes down on its way. */
 final class RunBook {
 
-    private final BatteryWork battery;
-    private final ElectrolyteFreezing freezing = new ElectrolyteFreezing();
+    private final Batteries batteries;
     private final List<Event> events = new ArrayList<>();
     private final List<CrankCheck> crankChecks = new ArrayList<>();
     private final List<PhaseSummary> phases = new ArrayList<>();
     private final List<CircuitBook> circuits = new ArrayList<>();
+    private final List<BatteryBook> batteryBooks = new ArrayList<>();
+    private final Optional<LinkBook> link;
     private final LedgerBook ledger;
+    private final EngineBook engineBook;
     private PhaseBook phase;
     private double lowestV = Double.POSITIVE_INFINITY;
     private double lowestAtS;
-    private double lowestCharge = Double.POSITIVE_INFINITY;
-    private double freezingMarginK = Double.POSITIVE_INFINITY;
     private long steps;
 
-    RunBook(BatteryWork battery, List<CircuitState> states) {
-        this.battery = battery;
-        ledger = new LedgerBook(battery);
+    RunBook(Vehicle vehicle, Batteries batteries, List<CircuitState> states, Optional<LinkState> linkState) {
+        this.batteries = batteries;
+        batteryBooks.add(new BatteryBook(vehicle.battery().name(), batteries.starter()));
+        vehicle.auxiliary()
+                .ifPresent(second ->
+                        batteryBooks.add(new BatteryBook(second.installation().name(), batteries.auxiliary())));
+        link = linkState.map(
+                state -> new LinkBook(vehicle.auxiliary().orElseThrow().linkName(), state));
+        ledger = new LedgerBook(batteryBooks);
+        engineBook = new EngineBook(vehicle.engine().fuel());
         for (int c = 0; c < states.size(); c++) {
             circuits.add(new CircuitBook(states.get(c), c));
         }
@@ -39,6 +48,10 @@ final class RunBook {
 
     void event(double timeS, EventKind kind, String subject, double voltageV, double charge) {
         events.add(new Event(timeS, kind, subject, voltageV, charge));
+    }
+
+    void engineStarted() {
+        engineBook.started();
     }
 
     void crankCheck(CrankCheck check) {
@@ -51,7 +64,7 @@ final class RunBook {
     }
 
     void endPhase() {
-        phases.add(phase.summary(battery.stateOfChargeFraction()));
+        phases.add(phase.summary(batteries.starter().stateOfChargeFraction()));
         noteCold();
     }
 
@@ -59,36 +72,42 @@ final class RunBook {
         circuits.get(circuit).lost(timeS, by);
     }
 
-    /** Adds a step that ends in the battery's present state. */
-    void add(double startS, double lengthS, OperatingPoint start, OperatingPoint end, double startCharge) {
-        double endCharge = battery.stateOfChargeFraction();
+    /** Adds a step that ends in the batteries' present state. */
+    void add(double startS, double lengthS, OperatingPoint start, OperatingPoint end, EngineState engine) {
         steps++;
-        ledger.add(lengthS, start, end, startCharge, endCharge);
+        engineBook.add(startS, lengthS, start, end, engine);
+        batteryBooks.get(0).add(lengthS, start.starter, end.starter);
+        if (batteries.areTwo()) {
+            batteryBooks.get(1).add(lengthS, start.equipment, end.equipment);
+            link.orElseThrow().add(lengthS, start, end);
+        }
+        ledger.add(lengthS, start, end);
         phase.add(lengthS, start, end);
         for (int c = 0; c < circuits.size(); c++) {
-            circuits.get(c).add(lengthS, start, end);
+            circuits.get(c).add(startS, lengthS, start, end);
         }
-        lowestCharge = Math.min(lowestCharge, Math.min(startCharge, endCharge));
-        if (start.nodeV < lowestV) {
-            lowestV = start.nodeV;
+        if (start.starter.nodeV < lowestV) {
+            lowestV = start.starter.nodeV;
             lowestAtS = startS;
         }
-        if (end.nodeV < lowestV) {
-            lowestV = end.nodeV;
+        if (end.starter.nodeV < lowestV) {
+            lowestV = end.starter.nodeV;
             lowestAtS = startS + lengthS;
         }
     }
 
-    /** Notes how far the battery is from freezing. */
+    /** Notes how far the batteries are from freezing. */
     void noteCold() {
-        freezingMarginK =
-                Math.min(freezingMarginK, battery.temperatureC() - freezing.freezingC(battery.stateOfChargeFraction()));
+        batteryBooks.forEach(BatteryBook::noteCold);
     }
 
-    RunResult result(double durationS, OptionalDouble restartTimeS) {
+    RunResult result(double durationS, OptionalDouble restartTimeS, EngineWatch watch) {
         events.sort(Comparator.comparingDouble(Event::timeS));
         List<LoadSummary> loads =
                 circuits.stream().flatMap(circuit -> circuit.loads().stream()).toList();
+        List<BatterySummary> summaries =
+                batteryBooks.stream().map(BatteryBook::summary).toList();
+        BatterySummary starter = summaries.get(0);
         return new RunResult(
                 durationS,
                 events,
@@ -97,13 +116,16 @@ final class RunBook {
                 phases,
                 circuits.stream().map(CircuitBook::summary).toList(),
                 loads,
+                summaries,
+                link.map(LinkBook::summary),
+                engineBook.summary(durationS, watch),
                 ledger.charge(),
                 ledger.energy(),
                 lowestV,
                 lowestAtS,
-                battery.stateOfChargeFraction(),
-                lowestCharge,
-                freezingMarginK,
+                starter.endChargeFraction(),
+                starter.lowestChargeFraction(),
+                starter.smallestFreezingMarginK(),
                 steps);
     }
 }

@@ -6,16 +6,17 @@ import curbwatt.engine.result.CrankCheck;
 import curbwatt.engine.result.RunResult;
 import curbwatt.engine.scene.Phase;
 import curbwatt.engine.scene.Scene;
+import curbwatt.engine.vehicle.BusNode;
 import curbwatt.engine.vehicle.Vehicle;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
  * One run of one scene: everything that changes while time passes is reachable from here.
  *
- * <p>A step goes from one instant at which something switches to the next, or shorter. It is tried with the current at
- * its
- * start, solved again at its end, cut at the first instant at which a device acts, and then taken with the mean
- * current.
+ * <p>A step goes from one instant at which something switches to the next, or shorter; it is cut at the first instant
+ * at
+ * which a device acts.
  */
 final class SceneRun {
 
@@ -25,44 +26,42 @@ final class SceneRun {
     private final Vehicle vehicle;
     private final Scene scene;
     private final Recorder recorder;
-    private final StepControl control;
     private final LoadBank bank;
-    private final BatteryWork battery;
-    private final BatteryWork trial;
-    private final NodeSolver solver;
-    private final OperatingPoint start;
-    private final OperatingPoint end;
     private final EngineState engine;
+    private final Stepping stepping;
     private final CrankProbe crank;
     private final RunBook book;
     private final Actions actions;
+    private final EngineWatch watch;
+    private final Optional<PackState> pack;
     private final RestartWatch restart;
     private final StepView view;
     private double timeS;
-    private double proposedS = 1;
+    /**
+     * When in the step being tried a cutoff, fuse, link or load acts; the engine's devices and the pack act by
+     * themselves (s).
+     */
+    private double devicesS;
 
     SceneRun(Vehicle vehicle, Scene scene, StepControl control, Recorder recorder) {
         this.vehicle = vehicle;
         this.scene = scene;
         this.recorder = recorder;
-        this.control = control;
         bank = new LoadBank(vehicle);
-        battery = new BatteryWork(vehicle.battery(), scene.start());
-        trial = battery.copy();
-        solver = new NodeSolver(bank.circuits);
-        start = new OperatingPoint(bank.circuits.size());
-        end = new OperatingPoint(bank.circuits.size());
-        engine = new EngineState(vehicle.alternator());
-        crank = new CrankProbe(vehicle.starting(), bank.circuits);
-        book = new RunBook(battery, bank.circuits);
-        actions = new Actions(bank, vehicle.cutoffs(), book);
-        end.nodeV = battery.terminal().idleV(battery.removedAh(), battery.totalBoundAh());
+        engine = new EngineState(vehicle);
+        Optional<LinkState> link = vehicle.auxiliary().map(second -> new LinkState(second.link()));
+        stepping = new Stepping(vehicle, scene, control, bank, engine, link);
+        crank = new CrankProbe(vehicle.starting(), bank.circuits, link);
+        book = new RunBook(vehicle, stepping.batteries, bank.circuits, link);
+        actions = new Actions(bank, vehicle, link, book);
+        watch = new EngineWatch(vehicle.engine(), actions::tap);
+        pack = vehicle.auxiliary()
+                .flatMap(second -> second.protection()
+                        .map(protection -> new PackState(
+                                protection, second.installation().name(), stepping.batteries.auxiliary(), book)));
         restart = new RestartWatch(book, vehicle.battery().name());
         view = new StepView(
-                start,
-                end,
-                actions.firstSenseCircuit(),
-                actions.cutoffs().stream().findFirst());
+                stepping, actions.firstTap(), actions.cutoffs().stream().findFirst());
     }
 
     RunResult run() {
@@ -71,185 +70,202 @@ final class SceneRun {
             begin(phase, i == 0);
             double endS = scene.startS(i + 1);
             while (endS - timeS > ONE_INSTANT_S) {
-                step(phase, endS);
+                step(endS);
             }
             timeS = endS;
-            if (!engine.runs()) {
-                followRestart();
-            }
-            boolean last = i == scene.phases().size() - 1;
-            if (!engine.runs() || last) {
-                checkCrank(phase);
-            }
-            book.endPhase();
+            end(phase, i == scene.phases().size() - 1);
         }
-        book.event(timeS, EventKind.SCENE_ENDED, scene.name(), end.nodeV, battery.stateOfChargeFraction());
-        return book.result(timeS, restart.firstLostS());
+        event(EventKind.SCENE_ENDED, scene.name(), stepping.endV());
+        return book.result(timeS, restart.firstLostS(), watch);
+    }
+
+    private void event(EventKind kind, String subject, double voltageV) {
+        book.event(timeS, kind, subject, voltageV, stepping.starterCharge());
     }
 
     private void begin(Phase phase, boolean first) {
-        double charge = battery.stateOfChargeFraction();
         boolean ran = engine.runs();
         boolean wanted = phase.mode().isRunning();
-        boolean cranks = wanted && !ran && !first;
-        double lowestV = cranks ? crank.lowestV(battery) : 0;
-        boolean runs = wanted && (!cranks || lowestV >= crank.minimumV(battery));
-        book.event(timeS, EventKind.PHASE_BEGAN, phase.name(), end.nodeV, charge);
-        engine.begin(phase, timeS, runs);
-        if (cranks) {
-            EventKind did = runs ? EventKind.ENGINE_STARTED : EventKind.ENGINE_DID_NOT_START;
-            book.event(timeS, did, phase.name(), lowestV, charge);
-            if (runs) {
-                engine.started(timeS);
-            }
+        event(EventKind.PHASE_BEGAN, phase.name(), stepping.endV());
+        engine.begin(phase, timeS, wanted && (ran || first));
+        if (wanted && !ran && !first) {
+            start(phase.name());
         } else if (ran && !wanted) {
-            book.event(timeS, EventKind.ENGINE_STOPPED, phase.name(), end.nodeV, charge);
+            event(EventKind.ENGINE_STOPPED, phase.name(), stepping.endV());
         }
-        OptionalDouble capacityA = runs && vehicle.alternator().isPresent()
+        watch.phaseBegan();
+        OptionalDouble capacityA = engine.runs() && vehicle.alternator().isPresent()
                 ? OptionalDouble.of(capacityA(vehicle.alternator().get(), phase))
                 : OptionalDouble.empty();
-        book.begin(new PhaseBook(phase, timeS, runs, charge, capacityA));
+        book.begin(new PhaseBook(phase, timeS, engine.runs(), stepping.starterCharge(), capacityA));
         bank.begin(phase, timeS);
-        if (runs) {
-            actions.engineRuns(timeS, end.nodeV, charge);
-            restart.rest();
-        } else {
-            restart.begin(timeS, crank.marginV(battery), end.nodeV, charge);
-        }
+        engineChanged();
     }
 
     private static double capacityA(Alternator alternator, Phase phase) {
         return alternator.maximumA(phase.speed().lowestRpm());
     }
 
-    private void checkCrank(Phase phase) {
-        book.crankCheck(new CrankCheck(
-                timeS,
-                phase.name(),
-                battery.temperatureC(),
-                crank.lowestV(battery),
-                crank.lowestV(battery, false),
-                crank.minimumV(battery)));
+    /** Cranks the engine, if the battery can. */
+    private boolean start(String subject) {
+        double lowestV = crank.lowestV(stepping.batteries);
+        boolean starts = lowestV >= crank.minimumV(stepping.batteries);
+        event(starts ? EventKind.ENGINE_STARTED : EventKind.ENGINE_DID_NOT_START, subject, lowestV);
+        if (starts) {
+            engine.start(timeS, stepping.batteries.starter().temperatureC());
+            book.engineStarted();
+        }
+        return starts;
     }
 
-    private void step(Phase phase, double phaseEndS) {
+    /** What follows from the engine's running, or its standing. */
+    private void engineChanged() {
+        if (engine.runs()) {
+            actions.engineRuns(timeS, stepping.endV(), stepping.starterCharge());
+            restart.rest();
+        } else {
+            restart.begin(timeS, crank.marginV(stepping.batteries), stepping.endV(), stepping.starterCharge());
+        }
+    }
+
+    private void end(Phase phase, boolean last) {
+        if (!engine.runs()) {
+            followRestart();
+        }
+        if (!engine.runs() || last) {
+            Batteries batteries = stepping.batteries;
+            book.crankCheck(new CrankCheck(
+                    timeS,
+                    phase.name(),
+                    batteries.starter().temperatureC(),
+                    crank.lowestV(batteries),
+                    crank.lowestV(batteries, false),
+                    crank.minimumV(batteries)));
+        }
+        book.endPhase();
+    }
+
+    private void step(double phaseEndS) {
         bank.passEdges(timeS);
         settle();
         double edgeS = Math.min(phaseEndS, bank.nextEdgeS());
-        double lengthS = tryStep(Math.min(edgeS - timeS, engine.straightForS(timeS)));
-        double actsS = actions.firstS(lengthS, start, end, engine.runs());
+        double lengthS = stepping.tryFrom(timeS, Math.min(edgeS - timeS, engine.straightForS(timeS)));
+        double actsS = firstS(lengthS);
         // not shorter than an instant: rounding could put the crossing off again and again while the clock stands still
         for (int cut = 0; cut < MOST_CUTS && actsS < lengthS - ONE_INSTANT_S && actsS > ONE_INSTANT_S; cut++) {
-            lengthS = solveEnd(actsS) ? actsS : lengthS;
-            actsS = actions.firstS(lengthS, start, end, engine.runs());
+            lengthS = stepping.solveEnd(timeS, actsS) ? actsS : lengthS;
+            actsS = firstS(lengthS);
         }
         boolean acts = actsS <= lengthS;
         if (acts && actsS < lengthS) {
-            end.mix(start, end, actsS / lengthS);
+            stepping.cut(actsS / lengthS);
             lengthS = actsS;
         }
-        take(phase, lengthS, acts || timeS + lengthS < edgeS - 1e-9 ? timeS + lengthS : edgeS);
+        take(lengthS, acts || timeS + lengthS < edgeS - 1e-9 ? timeS + lengthS : edgeS);
         if (acts) {
-            act();
+            act(devicesS <= actsS + ONE_INSTANT_S);
         } else if (!engine.runs() && restart.isDue(timeS)) {
             followRestart();
         }
     }
 
+    private double firstS(double lengthS) {
+        devicesS = actions.firstS(lengthS, stepping.start, stepping.end, engine.runs());
+        double packS = pack.map(state -> state.changesInS(stepping.start.equipment))
+                .filter(changeS -> changeS > ONE_INSTANT_S)
+                .orElse(Double.POSITIVE_INFINITY);
+        double engineS = watch.firstS(timeS, lengthS, stepping.start, stepping.end, engine);
+        return Math.min(devicesS, Math.min(packS, engineS));
+    }
+
     /** Solves the start of a step; what has no operating point falls silent, one circuit at a time. */
     private void settle() {
         while (true) {
-            switch (solver.solve(battery, engine.alternatorMaxA(timeS), engine.setPointV(), start)) {
+            switch (stepping.solveStart(timeS)) {
                 case SOLVED -> {
                     return;
                 }
                 case CIRCUIT_COLLAPSED -> {
-                    int failed = solver.failedCircuit();
-                    collapsed(bank.circuits.get(failed).circuit.name());
-                    collapse(failed);
+                    CircuitState failed = stepping.network().failedCircuit();
+                    event(EventKind.VOLTAGE_COLLAPSED, failed.circuit.name(), stepping.start.starter.nodeV);
+                    collapse(bank.circuits.indexOf(failed));
                 }
                 case NODE_COLLAPSED -> {
-                    collapsed("node");
+                    BusNode node = stepping.network().failedNode();
+                    String subject = node == BusNode.STARTER ? "node" : "equipment node";
+                    event(EventKind.VOLTAGE_COLLAPSED, subject, stepping.start.starter.nodeV);
                     for (int c = 0; c < bank.circuits.size(); c++) {
-                        collapse(c);
+                        if (bank.circuits.get(c).circuit.node() == node) {
+                            collapse(c);
+                        }
                     }
                 }
             }
         }
     }
 
-    private void collapsed(String subject) {
-        book.event(timeS, EventKind.VOLTAGE_COLLAPSED, subject, start.nodeV, battery.stateOfChargeFraction());
-    }
-
     private void collapse(int place) {
         CircuitState circuit = bank.circuits.get(place);
         if (circuit.isFed()) {
-            bank.collapse(circuit);
+            bank.collapse(circuit, timeS);
             book.lost(place, timeS, circuit.circuit.name());
         }
     }
 
-    /** Finds a step short enough to be exact, and solves its end. */
-    private double tryStep(double longestS) {
-        double lengthS = Math.min(longestS, proposedS);
-        while (true) {
-            boolean solved = solveEnd(lengthS);
-            double used =
-                    solved ? control.used(lengthS, start, end, battery.battery.capacityAh()) : Double.POSITIVE_INFINITY;
-            if (used <= 1 || lengthS <= StepControl.SHORTEST_S) {
-                if (!solved) {
-                    end.takeFrom(start);
-                }
-                if (lengthS == proposedS || used > 0.4) {
-                    proposedS = control.next(lengthS, used);
-                }
-                return lengthS;
-            }
-            lengthS = Math.max(StepControl.SHORTEST_S, lengthS * Math.max(0.1, Math.min(0.5, 0.8 / used)));
-            proposedS = lengthS;
-        }
-    }
-
-    private boolean solveEnd(double lengthS) {
-        trial.takeFrom(battery);
-        trial.advance(start.mainA, lengthS);
-        end.takeFrom(start);
-        double endS = timeS + lengthS;
-        return solver.solve(trial, engine.alternatorMaxA(endS), engine.setPointV(), end) == NodeSolver.Outcome.SOLVED;
-    }
-
-    private void take(Phase phase, double lengthS, double endS) {
-        double startCharge = battery.stateOfChargeFraction();
-        battery.advance(0.5 * (start.mainA + end.mainA), lengthS);
-        actions.advance(lengthS, start, end, engine.runs());
-        book.add(timeS, lengthS, start, end, startCharge);
-        battery.warm(phase.airC(), lengthS);
-        view.startS = timeS;
-        view.endS = endS;
-        view.chargeStartFraction = startCharge;
-        view.chargeEndFraction = battery.stateOfChargeFraction();
-        view.batteryC = battery.temperatureC();
-        view.readCutoff();
+    private void take(double lengthS, double endS) {
+        view.begin(timeS);
+        stepping.take(lengthS);
+        actions.advance(lengthS, stepping.start, stepping.end, engine.runs());
+        pack.ifPresent(state -> state.advance(endS, lengthS, stepping.start.equipment));
+        watch.advance(timeS, endS, stepping.start, stepping.end, engine);
+        book.add(timeS, lengthS, stepping.start, stepping.end, engine);
+        stepping.batteries.warm(engine.airC(timeS + 0.5 * lengthS), lengthS);
+        view.end(endS);
         if (endS > timeS) {
             recorder.record(view);
         }
         timeS = endS;
     }
 
-    private void act() {
+    private void act(boolean deviceActs) {
         if (!engine.runs()) {
             followRestart();
         }
-        double charge = battery.stateOfChargeFraction();
-        actions.act(timeS, end, charge);
+        if (deviceActs) {
+            actions.act(timeS, stepping.end, stepping.starterCharge());
+        }
+        actOnEngine();
         if (!engine.runs()) {
-            restart.begin(timeS, crank.marginV(battery), end.nodeV, charge);
+            restart.begin(timeS, crank.marginV(stepping.batteries), stepping.endV(), stepping.starterCharge());
         }
     }
 
+    private void actOnEngine() {
+        vehicle.engine().highIdle().ifPresent(control -> {
+            double heldRpm = watch.isRaised() ? control.highIdleRpm() : 0;
+            if (engine.holdIdleAt(heldRpm)) {
+                EventKind did = watch.isRaised() ? EventKind.IDLE_RAISED : EventKind.IDLE_RELEASED;
+                event(did, control.name(), stepping.endV());
+            }
+        });
+        vehicle.engine().automaticStart().ifPresent(device -> {
+            if (watch.wantsRunning() && !engine.runs()) {
+                if (start(device.name())) {
+                    engine.runAt(device.idleRpm());
+                    engineChanged();
+                } else {
+                    watch.startFailed(timeS);
+                }
+            } else if (!watch.wantsRunning() && engine.isRunByDevice()) {
+                engine.stop();
+                event(EventKind.ENGINE_STOPPED, device.name(), stepping.endV());
+                engineChanged();
+            }
+        });
+    }
+
     private void followRestart() {
-        restart.ask(timeS, crank.marginV(battery), end.nodeV, battery.stateOfChargeFraction());
+        restart.ask(timeS, crank.marginV(stepping.batteries), stepping.endV(), stepping.starterCharge());
         book.noteCold();
     }
 }

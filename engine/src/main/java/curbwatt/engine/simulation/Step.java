@@ -9,10 +9,10 @@ public interface Step {
     /** End, since the scene's start (s). */
     double endS();
 
-    /** Node voltage at the start, after whatever switched there (V). */
+    /** Voltage of the starter node at the start, after whatever switched there (V). */
     double nodeStartV();
 
-    /** Node voltage at the end, before whatever switches there (V). */
+    /** Voltage of the starter node at the end, before whatever switches there (V). */
     double nodeEndV();
 
     /** Voltage at the first cutoff's sense point at the start; the node voltage if there is no cutoff (V). */
@@ -27,7 +27,7 @@ public interface Step {
     /** First cutoff's reading at the end, after sensor error and filter (V). */
     double readingEndV();
 
-    /** Mean battery current in the step, discharging counts positive (A). */
+    /** Mean current of the starter battery in the step, discharging counts positive (A). */
     double batteryA();
 
     /** Mean alternator current in the step (A). */
@@ -48,6 +48,27 @@ public interface Step {
     /** Battery temperature at the end (°C). */
     double batteryC();
 
-    /** Residual of Kirchhoff's current law at the start (A). */
+    /** Residual of Kirchhoff's current law at the start, of the node where it is larger (A). */
     double residualA();
+
+    /** Whether there is an equipment node; the figures below are meaningless without. */
+    boolean hasEquipmentNode();
+
+    /** Voltage of the equipment node at the start (V). */
+    double equipmentStartV();
+
+    /** Voltage of the equipment node at the end (V). */
+    double equipmentEndV();
+
+    /** Mean current of the auxiliary battery in the step, discharging counts positive (A). */
+    double auxiliaryA();
+
+    /** Mean current that reaches the equipment node through the link in the step (A). */
+    double linkA();
+
+    /** State of charge of the auxiliary battery at the end. */
+    double auxiliaryChargeEndFraction();
+
+    /** Temperature of the auxiliary battery at the end (°C). */
+    double auxiliaryC();
 }

@@ -23,7 +23,7 @@ record StepControl(double voltageChangeV, double chargeFraction, double longestS
     }
 
     /** Share of what is allowed that a trial step used; above 1: too long. */
-    double used(double lengthS, OperatingPoint start, OperatingPoint end, double capacityAh) {
+    double used(double lengthS, NodePoint start, NodePoint end, double capacityAh) {
         double voltageShare = Math.abs(end.nodeV - start.nodeV) / voltageChangeV;
         double movedAh = 0.5 * Math.abs(end.mainA - start.mainA) * lengthS / SECONDS_PER_HOUR;
         return Math.max(voltageShare, Math.sqrt(movedAh / (chargeFraction * capacityAh)));

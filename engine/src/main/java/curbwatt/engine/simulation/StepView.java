@@ -7,32 +7,43 @@ final class StepView implements Step {
 
     private final OperatingPoint start;
     private final OperatingPoint end;
-    private final int senseCircuit;
+    private final Batteries batteries;
+    private final SenseTap tap;
     private final Optional<CutoffState> cutoff;
-    double startS;
-    double endS;
-    double chargeStartFraction;
-    double chargeEndFraction;
-    double batteryC;
-    double readingStartV;
-    double readingEndV;
+    private double startS;
+    private double endS;
+    private double chargeStartFraction;
+    private double readingStartV;
+    private double readingEndV;
 
     /**
      * Makes a view.
      *
-     * @param senseCircuit place of the circuit at whose far end the first cutoff senses; −1: at the node
+     * @param tap where the first cutoff senses
      */
-    StepView(OperatingPoint start, OperatingPoint end, int senseCircuit, Optional<CutoffState> cutoff) {
-        this.start = start;
-        this.end = end;
-        this.senseCircuit = senseCircuit;
+    StepView(Stepping stepping, SenseTap tap, Optional<CutoffState> cutoff) {
+        start = stepping.start;
+        end = stepping.end;
+        batteries = stepping.batteries;
+        this.tap = tap;
         this.cutoff = cutoff;
     }
 
-    /** Takes the readings of the step that the cutoff has just been shown. */
-    void readCutoff() {
-        readingStartV = cutoff.map(CutoffState::readingStartV).orElse(start.nodeV);
-        readingEndV = cutoff.map(CutoffState::readingEndV).orElse(end.nodeV);
+    /** Notes what a step starts from. */
+    void begin(double timeS) {
+        startS = timeS;
+        chargeStartFraction = batteries.starter().stateOfChargeFraction();
+    }
+
+    /** Notes that the step was taken; the cutoff has been shown it. */
+    void end(double timeS) {
+        endS = timeS;
+        readCutoff();
+    }
+
+    private void readCutoff() {
+        readingStartV = cutoff.map(CutoffState::readingStartV).orElse(start.starter.nodeV);
+        readingEndV = cutoff.map(CutoffState::readingEndV).orElse(end.starter.nodeV);
     }
 
     @Override
@@ -47,22 +58,22 @@ final class StepView implements Step {
 
     @Override
     public double nodeStartV() {
-        return start.nodeV;
+        return start.starter.nodeV;
     }
 
     @Override
     public double nodeEndV() {
-        return end.nodeV;
+        return end.starter.nodeV;
     }
 
     @Override
     public double sensedStartV() {
-        return senseCircuit < 0 ? start.nodeV : start.farV[senseCircuit];
+        return tap.voltageV(start);
     }
 
     @Override
     public double sensedEndV() {
-        return senseCircuit < 0 ? end.nodeV : end.farV[senseCircuit];
+        return tap.voltageV(end);
     }
 
     @Override
@@ -77,12 +88,12 @@ final class StepView implements Step {
 
     @Override
     public double batteryA() {
-        return 0.5 * (start.batteryA() + end.batteryA());
+        return 0.5 * (start.starter.batteryA() + end.starter.batteryA());
     }
 
     @Override
     public double alternatorA() {
-        return 0.5 * (start.alternatorA + end.alternatorA);
+        return 0.5 * (start.starter.sourceA + end.starter.sourceA);
     }
 
     @Override
@@ -102,16 +113,51 @@ final class StepView implements Step {
 
     @Override
     public double chargeEndFraction() {
-        return chargeEndFraction;
+        return batteries.starter().stateOfChargeFraction();
     }
 
     @Override
     public double batteryC() {
-        return batteryC;
+        return batteries.starter().temperatureC();
     }
 
     @Override
     public double residualA() {
-        return start.residualA;
+        return start.residualA();
+    }
+
+    @Override
+    public boolean hasEquipmentNode() {
+        return batteries.areTwo();
+    }
+
+    @Override
+    public double equipmentStartV() {
+        return start.equipment.nodeV;
+    }
+
+    @Override
+    public double equipmentEndV() {
+        return end.equipment.nodeV;
+    }
+
+    @Override
+    public double auxiliaryA() {
+        return 0.5 * (start.equipment.batteryA() + end.equipment.batteryA());
+    }
+
+    @Override
+    public double linkA() {
+        return 0.5 * (start.linkOutA + end.linkOutA);
+    }
+
+    @Override
+    public double auxiliaryChargeEndFraction() {
+        return batteries.auxiliary().stateOfChargeFraction();
+    }
+
+    @Override
+    public double auxiliaryC() {
+        return batteries.auxiliary().temperatureC();
     }
 }

@@ -4,7 +4,9 @@ import curbwatt.engine.quantity.Require;
 import curbwatt.engine.result.Trace;
 import curbwatt.engine.result.TraceRow;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /** Keeps a {@link Trace} at a chosen spacing, with the extremes and means between its lines. */
 public final class TraceRecorder implements Recorder {
@@ -21,6 +23,7 @@ public final class TraceRecorder implements Recorder {
     private double sensedMinV;
     private double sensedMaxV;
     private double batteryAs;
+    private final EquipmentLine equipment = new EquipmentLine();
     private double alternatorAs;
     private TraceRow tail;
 
@@ -69,7 +72,8 @@ public final class TraceRecorder implements Recorder {
         sensedMaxV = Double.NEGATIVE_INFINITY;
         batteryAs = 0;
         alternatorAs = 0;
-        java.util.Arrays.fill(circuitAs, 0);
+        equipment.clear();
+        Arrays.fill(circuitAs, 0);
     }
 
     private static double share(Step step, double timeS) {
@@ -96,6 +100,9 @@ public final class TraceRecorder implements Recorder {
         nodeVs += lengthS * 0.5 * (fromV + toV);
         batteryAs += lengthS * step.batteryA();
         alternatorAs += lengthS * step.alternatorA();
+        if (step.hasEquipmentNode()) {
+            equipment.add(step, fromShare, toShare, lengthS);
+        }
         for (int c = 0; c < circuitAs.length; c++) {
             circuitAs[c] += lengthS * step.circuitA(c);
         }
@@ -121,7 +128,8 @@ public final class TraceRecorder implements Recorder {
                 instant ? step.alternatorA() : alternatorAs / coveredS,
                 List.copyOf(circuitMeanA),
                 at(step.chargeStartFraction(), step.chargeEndFraction(), share),
-                step.batteryC());
+                step.batteryC(),
+                step.hasEquipmentNode() ? Optional.of(equipment.sample(step, share, coveredS)) : Optional.empty());
     }
 
     /** The trace so far; its last line ends where the last step did. */

@@ -15,31 +15,62 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /**
- * A vehicle's 12 V system as one node: battery, alternator, starter and the feeds of the circuits meet there.
+ * A vehicle's 12 V system: the starter node with battery, alternator and starter, and, where there is an auxiliary
+ * battery,
+ * the equipment node behind a link. Circuits hang on either.
  *
  * @param name as the user calls it
- * @param battery the battery on the node
+ * @param battery the starter battery
+ * @param auxiliary the auxiliary battery and its link, if there is one
  * @param alternator the charging source, if there is one
  * @param circuits feeds with their loads; names of circuits and of loads are unique
  * @param cutoffs monitors that disconnect circuits; no circuit belongs to two
  * @param starting starter and what is asked of it
+ * @param engine what acts on the engine, and what its running costs
  */
 public record Vehicle(
         String name,
         BatteryInstallation battery,
+        Optional<AuxiliaryBattery> auxiliary,
         Optional<Alternator> alternator,
         List<Circuit> circuits,
         List<LowVoltageCutoff> cutoffs,
-        StartingSystem starting) {
+        StartingSystem starting,
+        EngineEquipment engine) {
+
+    /** A vehicle with one battery, on whose engine nothing acts. */
+    public Vehicle(
+            String name,
+            BatteryInstallation battery,
+            Optional<Alternator> alternator,
+            List<Circuit> circuits,
+            List<LowVoltageCutoff> cutoffs,
+            StartingSystem starting) {
+        this(name, battery, Optional.empty(), alternator, circuits, cutoffs, starting, EngineEquipment.none());
+    }
+
+    /** A vehicle on whose engine nothing acts. */
+    public Vehicle(
+            String name,
+            BatteryInstallation battery,
+            Optional<AuxiliaryBattery> auxiliary,
+            Optional<Alternator> alternator,
+            List<Circuit> circuits,
+            List<LowVoltageCutoff> cutoffs,
+            StartingSystem starting) {
+        this(name, battery, auxiliary, alternator, circuits, cutoffs, starting, EngineEquipment.none());
+    }
 
     /** Refuses names used twice, cutoffs on unknown circuits, and one clock with two periods. */
     public Vehicle {
         Objects.requireNonNull(name, "name");
         Objects.requireNonNull(battery, "battery");
+        Objects.requireNonNull(auxiliary, "auxiliary");
         Objects.requireNonNull(alternator, "alternator");
         circuits = List.copyOf(circuits);
         cutoffs = List.copyOf(cutoffs);
         Objects.requireNonNull(starting, "starting");
+        Objects.requireNonNull(engine, "engine");
         Set<String> circuitNames = unique("circuit", circuits.stream().map(Circuit::name));
         unique(
                 "load",
@@ -53,11 +84,31 @@ public record Vehicle(
             }
         }
         requireOnePeriodPerClock(circuits);
+        requireEquipmentNode(auxiliary, circuits, cutoffs);
     }
 
     /** All loads, circuit by circuit. */
     public Stream<Load> loads() {
         return circuits.stream().flatMap(circuit -> circuit.loads().stream());
+    }
+
+    private static void requireEquipmentNode(
+            Optional<AuxiliaryBattery> auxiliary, List<Circuit> circuits, List<LowVoltageCutoff> cutoffs) {
+        if (auxiliary.isPresent()) {
+            return;
+        }
+        for (Circuit circuit : circuits) {
+            if (circuit.node() == BusNode.EQUIPMENT) {
+                throw new IllegalArgumentException("circuit '" + circuit.name()
+                        + "' hangs on the equipment node; without an auxiliary battery there is none");
+            }
+        }
+        for (LowVoltageCutoff cutoff : cutoffs) {
+            if (cutoff.sense() instanceof SensePoint.EquipmentNode) {
+                throw new IllegalArgumentException("cutoff '" + cutoff.name()
+                        + "' senses at the equipment node; without an auxiliary battery there is none");
+            }
+        }
     }
 
     private static Set<String> unique(String what, Stream<String> names) {

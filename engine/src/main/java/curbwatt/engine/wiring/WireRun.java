@@ -9,13 +9,20 @@ import java.util.Objects;
  * @param areaMm2 conductor area, mm², 0.01 to 1000
  * @param lengthM length one way, m, 0 to 1000
  * @param wayBack how the current returns
+ * @param material what the wire is made of
  */
-public record WireRun(double areaMm2, double lengthM, Return wayBack) {
+public record WireRun(double areaMm2, double lengthM, Return wayBack, WireMaterial material) {
     /** Refuses impossible values. */
     public WireRun {
         Require.inside("areaMm2", areaMm2, 0.01, 1000, "mm²");
         Require.inside("lengthM", lengthM, 0, 1000, "m");
         Objects.requireNonNull(wayBack, "wayBack");
+        Objects.requireNonNull(material, "material");
+    }
+
+    /** Makes a run of copper. */
+    public WireRun(double areaMm2, double lengthM, Return wayBack) {
+        this(areaMm2, lengthM, wayBack, WireMaterial.COPPER);
     }
 
     /** How current returns from the load. */
@@ -41,13 +48,18 @@ public record WireRun(double areaMm2, double lengthM, Return wayBack) {
         return new WireRun(gauge.areaMm2(), lengthM, new Return.SameWire());
     }
 
+    /** Returns the same run in copper of another size. */
+    public WireRun inCopper(WireSize size) {
+        return new WireRun(size.areaMm2(), lengthM, wayBack);
+    }
+
     /**
      * Returns the resistance out and back, Ω.
      *
      * @param temperatureC conductor temperature, °C, −60 to 200
      */
     public double loopOhm(double temperatureC) {
-        double wireOhm = Copper.resistivityOhmM(temperatureC) * lengthM / (areaMm2 * 1e-6);
+        double wireOhm = material.resistivityOhmM(temperatureC) * lengthM / (areaMm2 * 1e-6);
         if (wayBack instanceof Return.Chassis chassis) {
             return wireOhm + chassis.resistanceOhm();
         }

@@ -26,7 +26,7 @@ class EventOrderTest {
     @Test
     void rule15APhaseChangesInAFixedOrder() {
         Bench driven = bench.with(Bench.alternator(80, 14.2, 0))
-                .with(Cutoffs.of("guard", 0, 12.4, 0, new RecloseRule.EngineRunning(), "a"));
+                .with(Cutoffs.of("guard", 0, 12.4, 10, new RecloseRule.EngineRunning(), "a"));
         Story story = new Story(driven.run(driven.off("wait", 60), driven.idling("go", 60), driven.off("end", 60))
                 .events());
         assertThat(story.at(60)).containsExactly("PHASE_BEGAN go", "ENGINE_STARTED go", "CUTOFF_RECLOSED guard");

@@ -109,6 +109,41 @@ class TraceRecorderTest {
     private record Straight(double startS, double endS, double nodeStartV, double nodeEndV, double batteryA)
             implements Step {
         @Override
+        public boolean hasEquipmentNode() {
+            return false;
+        }
+
+        @Override
+        public double equipmentStartV() {
+            return 0;
+        }
+
+        @Override
+        public double equipmentEndV() {
+            return 0;
+        }
+
+        @Override
+        public double auxiliaryA() {
+            return 0;
+        }
+
+        @Override
+        public double linkA() {
+            return 0;
+        }
+
+        @Override
+        public double auxiliaryChargeEndFraction() {
+            return 0;
+        }
+
+        @Override
+        public double auxiliaryC() {
+            return 0;
+        }
+
+        @Override
         public double sensedStartV() {
             return nodeStartV;
         }

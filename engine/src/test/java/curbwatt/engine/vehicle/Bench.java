@@ -43,6 +43,9 @@ public record Bench(
         List<Circuit> circuits,
         List<LowVoltageCutoff> cutoffs,
         StartingSystem starting) {
+    /** What a start on the bench draws. */
+    public static final Starter STARTER = new Starter(0, 0, 150, 1, 1);
+
     /** The usual flooded battery of these tests: 70 Ah, 120 min, 650 A, without self-discharge. */
     public static final Battery SEVENTY = battery(Chemistry.FLOODED, 70, 120, 650);
 
@@ -64,7 +67,7 @@ public record Bench(
                 Optional.empty(),
                 List.of(),
                 List.of(),
-                new StartingSystem(new Starter(0, 0, 150, 1, 1), CrankingLimit.published(), false));
+                new StartingSystem(STARTER, CrankingLimit.published(), false));
     }
 
     /** The usual battery, full at 25 °C. */

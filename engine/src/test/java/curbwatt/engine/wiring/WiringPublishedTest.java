@@ -31,7 +31,7 @@ class WiringPublishedTest {
         "20, 10.15"
     })
     void resistanceOfSolidWire(int gauge, double ohmPer1000Ft, TestReporter reporter) {
-        double ours = Copper.resistivityOhmM(20) * 1000 * FOOT_M / (new WireGauge(gauge).areaMm2() * 1e-6);
+        double ours = WireMaterial.COPPER.resistivityOhmM(20) * 1000 * FOOT_M / (new WireGauge(gauge).areaMm2() * 1e-6);
         new Published(
                         TOPIC,
                         "solid copper, AWG " + gauge + ", 1000 ft at 20 °C",

@@ -16,11 +16,12 @@ final class BatteryRule implements Rule {
 
     @Override
     public void look(ScenarioFile file, Findings findings) {
-        file.vehicle().flatMap(vehicle -> vehicle.battery()).ifPresent(battery -> look(battery, findings));
+        file.vehicle().ifPresent(vehicle -> vehicle.batteries().forEach(battery -> look(battery, findings)));
     }
 
     private static void look(BatteryEntry battery, Findings findings) {
-        if (battery.chemistry().isEmpty() || battery.c20Ah().isEmpty()) {
+        if (battery.chemistry().filter(ChemistryWord::isLead).isEmpty()
+                || battery.c20Ah().isEmpty()) {
             return;
         }
         Place reserve = findings.isWritten(battery.place().key("reserveMin"))

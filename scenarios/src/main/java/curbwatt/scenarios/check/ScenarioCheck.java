@@ -10,12 +10,16 @@ public final class ScenarioCheck {
             new NameRule(),
             new ReferenceRule(),
             new StageRule(),
+            new ChemistryRule(),
             new BatteryRule(),
+            new LinkRule(),
+            new NodeRule(),
             new AlternatorRule(),
             new FeedRule(),
             new PatternRule(),
             new CountRule(),
             new CutoffRule(),
+            new EngineDeviceRule(),
             new SceneRule());
 
     private ScenarioCheck() {}

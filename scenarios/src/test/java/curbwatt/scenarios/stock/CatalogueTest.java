@@ -21,6 +21,7 @@ class CatalogueTest {
             PartKind.BATTERY, "\"battery\": { \"part\": \"battery-flooded-74\" }",
             PartKind.ALTERNATOR, "\"alternator\": { \"part\": \"alternator-120\" }",
             PartKind.LOAD, "",
+            PartKind.LINK, "\"link\": { \"part\": \"charge-relay-120\" }",
             PartKind.STARTER, "\"starter\": { \"part\": \"starter-4-cylinder\" }");
 
     static List<Part> parts() {
@@ -48,6 +49,11 @@ class CatalogueTest {
         assertThat(written.vehicle().battery().battery())
                 .usingRecursiveComparison()
                 .isEqualTo(named.vehicle().battery().battery());
+        assertThat(written.vehicle().auxiliary().orElseThrow().installation())
+                .usingRecursiveComparison()
+                .isEqualTo(named.vehicle().auxiliary().orElseThrow().installation());
+        assertThat(written.vehicle().auxiliary().orElseThrow().link())
+                .isEqualTo(named.vehicle().auxiliary().orElseThrow().link());
         assertThat(written.vehicle().starting()).isEqualTo(named.vehicle().starting());
         assertThat(written.vehicle().alternator().orElseThrow().maximumA(1500))
                 .isEqualTo(named.vehicle().alternator().orElseThrow().maximumA(1500));
@@ -82,16 +88,25 @@ class CatalogueTest {
     private static String scenario(Part part, String figures) {
         String own = "\"" + part.kind() + "\": { " + figures + " }";
         String load = part.kind() == PartKind.LOAD ? "{ \"name\": \"Load\", " + figures + " }" : "";
+        boolean second = part.battery()
+                .filter(battery -> !battery.chemistry().orElseThrow().isLead())
+                .isPresent();
         String others = USUAL.entrySet().stream()
-                .filter(entry -> entry.getKey() != PartKind.LOAD)
-                .map(entry -> entry.getKey() == part.kind() ? own : entry.getValue())
+                .filter(entry -> entry.getKey() != PartKind.LOAD && entry.getKey() != PartKind.LINK)
+                .map(entry -> entry.getKey() == part.kind() && !second ? own : entry.getValue())
                 .collect(Collectors.joining(",\n"));
         return """
             { "format": 1, "title": "Part",
-              "vehicle": { "name": "Truck", %s, "circuits": [{ "name": "Circuit", "loads": [%s] }] },
+              "vehicle": { "name": "Truck", %s,
+                "auxiliary": { %s, %s },
+                "circuits": [{ "name": "Circuit", "loads": [%s] }] },
               "scene": { "phases": [{ "name": "Watch", "engine": "off", "durationMin": 60, "airC": 15 }] },
               "requirements": { "restartMarginV": 0 } }
-            """.formatted(others, load);
+            """.formatted(
+                        others,
+                        second ? own : "\"battery\": { \"part\": \"battery-agm-deep-75\" }",
+                        part.kind() == PartKind.LINK ? own : USUAL.get(PartKind.LINK),
+                        load);
     }
 
     private static String json(String figure) {
