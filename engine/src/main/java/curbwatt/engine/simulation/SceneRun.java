@@ -50,7 +50,10 @@ final class SceneRun {
         watch = new EngineWatch(vehicle.engine(), actions::tap);
         restart = new RestartWatch(book, vehicle.battery().name());
         view = new StepView(
-                stepping, actions.firstTap(), actions.cutoffs().stream().findFirst());
+                stepping,
+                actions.firstTap(),
+                actions.cutoffs().stream().findFirst(),
+                book.engine());
     }
 
     RunResult run() {
