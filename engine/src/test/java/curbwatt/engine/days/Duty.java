@@ -85,7 +85,18 @@ final class Duty {
     }
 
     static Roster roster(int days, DayPlan... pattern) {
-        return new Roster("roster", new InitialState(1, 15), List.of(pattern), days);
+        return roster(days, 15, pattern);
+    }
+
+    static Roster roster(int days, double batteryC, DayPlan... pattern) {
+        return new Roster("roster", new InitialState(1, batteryC), List.of(pattern), days);
+    }
+
+    /** The truck with nothing on it: its battery alone. */
+    static Vehicle stripped() {
+        Vehicle truck = truck();
+        return new Vehicle(
+                "stripped", truck.battery(), truck.alternator(), List.of(), List.of(), truck.starting());
     }
 
     private static Phase phase(String name, EngineMode mode, double durationS, String stage) {
