@@ -3,27 +3,27 @@ package curbwatt.charts.command;
 import java.io.PrintWriter;
 
 /**
- * How far a long run has come: nothing in the first second, then a line that is overwritten a few times a second at a
- * terminal, and a new line every few seconds where there is none.
+ * How far a long run has come: nothing in the first second, then a line that is overwritten a few times a second and
+ * wiped
+ * at the end. Where complaints go to a file or another program, nothing at all: a line could not be taken back there.
  */
 final class ProgressLine {
 
     private static final long SILENT_NS = 1_000_000_000L;
-    private static final long AT_TERMINAL_NS = 250_000_000L;
-    private static final long ELSEWHERE_NS = 3_000_000_000L;
+    private static final long BETWEEN_NS = 250_000_000L;
+
     /** Asking the clock costs more than a small step; not every step needs it. */
     private static final int STEPS_PER_LOOK = 256;
 
     private final PrintWriter err;
     private final boolean wanted;
-    private final boolean terminal = Screen.isTerminal();
     private long dueNs = System.nanoTime() + SILENT_NS;
     private int stepsToLook = STEPS_PER_LOOK;
     private boolean shown;
 
     ProgressLine(PrintWriter err, boolean wanted) {
         this.err = err;
-        this.wanted = wanted;
+        this.wanted = wanted && Screen.showsComplaints();
     }
 
     /** Hears the share that is done, 0 … 1. */
@@ -36,20 +36,15 @@ final class ProgressLine {
         if (nowNs < dueNs) {
             return;
         }
-        dueNs = nowNs + (terminal ? AT_TERMINAL_NS : ELSEWHERE_NS);
+        dueNs = nowNs + BETWEEN_NS;
         shown = true;
-        String text = "Running: " + (int) (100 * fraction) + " %";
-        if (terminal) {
-            err.print("\r" + text);
-            err.flush();
-        } else {
-            err.println(text);
-        }
+        err.print("\rRunning: " + (int) (100 * fraction) + " %");
+        err.flush();
     }
 
-    /** Wipes what was shown at a terminal. */
+    /** Wipes what was shown. */
     void clear() {
-        if (shown && terminal) {
+        if (shown) {
             err.print("\r" + " ".repeat(20) + "\r");
             err.flush();
         }

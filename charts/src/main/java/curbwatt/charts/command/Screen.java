@@ -1,11 +1,14 @@
 package curbwatt.charts.command;
 
 import java.io.Console;
+import java.io.IOException;
 import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 
 /** What is at the other end of the program's output. */
 final class Screen {
@@ -25,6 +28,24 @@ final class Screen {
             return true; // before Java 22 a console is a terminal
         } catch (ReflectiveOperationException e) {
             return false;
+        }
+    }
+
+    /**
+     * Whether what is complained of appears on that terminal. Java asks after input and output alone; where the system
+     * says
+     * what the third stream is, that counts too.
+     */
+    static boolean showsComplaints() {
+        if (!isTerminal()) {
+            return false;
+        }
+        Path stream = Path.of("/proc/self/fd/2");
+        try {
+            return !Files.isSymbolicLink(stream)
+                    || Files.readSymbolicLink(stream).toString().matches("/dev/(pts/|tty|console).*");
+        } catch (IOException e) {
+            return true; // the system won't say
         }
     }
 

@@ -22,7 +22,7 @@ final class VerdictPrinter {
             return;
         }
         List<FindingText> findings = story.verdict().findings().stream()
-                .map(finding -> new FindingText(finding, story.scenario().vehicle(), story.result()))
+                .map(finding -> new FindingText(finding, story))
                 .toList();
         List<KeyFigure> figures = KeyFigure.of(story);
         out.println();

@@ -8,14 +8,12 @@ import curbwatt.engine.event.Event;
 import curbwatt.engine.event.EventKind;
 import curbwatt.engine.result.PhaseSummary;
 import curbwatt.engine.result.TraceRow;
-import java.awt.Color;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jfree.chart.axis.NumberAxis;
@@ -39,24 +37,22 @@ public final class BalanceFigure {
     /** A contact that chatters would leave no stretch whole. */
     private static final int MOST_JUMPS = 60;
 
-    /** Means below this are not worth a line in the key (A). */
-    private static final double VISIBLE_A = 0.05;
-
-    private static final Set<EventKind> MARKED =
-            Set.of(EventKind.CUTOFF_TRIPPED, EventKind.CUTOFF_RECLOSED, EventKind.RUN_TIME_LIMIT_REACHED);
+    private static final Set<EventKind> MARKED = Set.of(
+            EventKind.CUTOFF_TRIPPED,
+            EventKind.CUTOFF_RECLOSED,
+            EventKind.RUN_TIME_LIMIT_REACHED,
+            EventKind.LINK_CLOSED,
+            EventKind.LINK_OPENED);
 
     private final RunStory story;
     private final TimeScale scale;
     private final Buckets<TraceRow> buckets;
     private final PhaseStrip strip;
     private final SceneFrame frame;
-    private final List<Layer> sources;
-    private final List<Layer> uses;
+    private final List<BalanceStacks.Layer> sources;
+    private final List<BalanceStacks.Layer> uses;
     private final double mostA;
     private final double visibleA;
-
-    /** One colour of the stack. */
-    private record Layer(String name, Color color, ToDoubleFunction<TraceRow> currentA) {}
 
     private BalanceFigure(RunStory story) {
         this.story = story;
@@ -70,10 +66,9 @@ public final class BalanceFigure {
                         .toList(),
                 scale.durationS());
         this.frame = new SceneFrame(scale, strip, events, MOST_LABELS, HouseStyle.LEFT, WIDTH - RIGHT);
-        this.sources = shown(List.of(
-                new Layer("alternator", Palette.ALTERNATOR.color(), TraceRow::alternatorMeanA),
-                new Layer("battery", Palette.BATTERY.color(), row -> Math.max(0, row.batteryMeanA()))));
-        this.uses = shown(uses(new StackGroups(story.trace())));
+        BalanceStacks stacks = BalanceStacks.of(story);
+        this.sources = stacks.sources();
+        this.uses = stacks.uses();
         this.mostA = Math.max(1, Math.max(highest(sources), highest(uses)));
         this.visibleA = mostA / PLOT_HEIGHT;
     }
@@ -115,10 +110,10 @@ public final class BalanceFigure {
     }
 
     /** The tallest sum is drawn first, so that the lower ones cover it. */
-    private int addStack(XYPlot plot, int firstPlace, List<Layer> layers, int sign) {
+    private int addStack(XYPlot plot, int firstPlace, List<BalanceStacks.Layer> layers, int sign) {
         int place = firstPlace;
         for (int top = layers.size() - 1; top >= 0; top--) {
-            List<Layer> below = layers.subList(0, top + 1);
+            List<BalanceStacks.Layer> below = layers.subList(0, top + 1);
             XYStepAreaRenderer renderer = new XYStepAreaRenderer(XYStepAreaRenderer.AREA);
             renderer.setSeriesPaint(0, layers.get(top).color());
             plot.setDataset(place, steps(below, sign));
@@ -131,13 +126,13 @@ public final class BalanceFigure {
      * A step begins where its stretch begins and lasts to the next; equal neighbours are one step. Sums are
      * rounded to what can be seen, so that a layer of no height leaves no sliver.
      */
-    private DefaultXYDataset steps(List<Layer> layers, int sign) {
+    private DefaultXYDataset steps(List<BalanceStacks.Layer> layers, int sign) {
         List<double[]> points = new ArrayList<>();
         double lastA = Double.NaN;
         for (int i = 0; i < buckets.stretches().size(); i++) {
             double sumA = sign
                     * visibleA
-                    * Math.round(sumA(layers, buckets.stretches().get(i)) / visibleA);
+                    * Math.round(BalanceStacks.sumA(layers, buckets.stretches().get(i)) / visibleA);
             if (points.isEmpty() || sumA != lastA) {
                 points.add(new double[] {scale.at(buckets.startOf(i)), sumA});
                 lastA = sumA;
@@ -155,23 +150,23 @@ public final class BalanceFigure {
     private void writeSides(Pen pen, Panel panel) {
         double zero = panel.y(0);
         pen.line(panel.area().getX(), zero, panel.area().getMaxX(), zero, Palette.INK.color(), HouseStyle.SIDE_LINE);
-        List<Layer> downwards = new ArrayList<>(sources);
+        List<BalanceStacks.Layer> downwards = new ArrayList<>(sources);
         Collections.reverse(downwards);
         writeSide(pen, panel, "comes from", downwards, zero - 18 * (downwards.size() + 1) - 4);
         writeSide(pen, panel, "goes to", uses, zero + 22);
     }
 
     /** Names in the order of the stack, each with its mean over the scene. */
-    private void writeSide(Pen pen, Panel panel, String heading, List<Layer> layers, double top) {
+    private void writeSide(Pen pen, Panel panel, String heading, List<BalanceStacks.Layer> layers, double top) {
         Typeface typeface = Typeface.prepare();
         double x = panel.area().getMaxX() + 14;
         double y = top;
         pen.text(
                 heading + ", mean A", typeface.regular(HouseStyle.SMALL), Palette.MUTED.color(), x, y, Pen.Anchor.LEFT);
-        for (Layer layer : layers) {
+        for (BalanceStacks.Layer layer : layers) {
             y += 18;
             pen.fill(new Rectangle2D.Double(x, y - 10, 12, 11), layer.color());
-            String figure = String.format(Locale.ROOT, "%.1f", meanA(layer));
+            String figure = String.format(Locale.ROOT, "%.1f", layer.meanA(story.trace()));
             double figureEnd = WIDTH - 20;
             double room = figureEnd - Pen.width(figure, typeface.strong(HouseStyle.SMALL)) - 8 - (x + 18);
             pen.text(
@@ -185,16 +180,6 @@ public final class BalanceFigure {
         }
     }
 
-    private List<Layer> uses(StackGroups groups) {
-        List<Layer> layers = new ArrayList<>();
-        for (int i = 0; i < groups.names().size(); i++) {
-            int group = i;
-            layers.add(new Layer(groups.names().get(i), Palette.group(i), row -> groups.currentA(group, row)));
-        }
-        layers.add(new Layer("charging", Palette.CHARGING.color(), row -> Math.max(0, -row.batteryMeanA())));
-        return layers;
-    }
-
     /** Means must not run across an instant at which a circuit or the engine is switched. */
     private static List<Double> jumps(RunStory story) {
         Stream<Double> phases = story.result().phases().stream().map(PhaseSummary::startS);
@@ -205,39 +190,20 @@ public final class BalanceFigure {
         return Stream.concat(phases, contacts).toList();
     }
 
-    private List<Layer> shown(List<Layer> layers) {
-        return layers.stream().filter(layer -> meanA(layer) >= VISIBLE_A).toList();
-    }
-
-    private double highest(List<Layer> layers) {
+    private double highest(List<BalanceStacks.Layer> layers) {
         return buckets.stretches().stream()
-                .mapToDouble(rows -> sumA(layers, rows))
+                .mapToDouble(rows -> BalanceStacks.sumA(layers, rows))
                 .max()
                 .orElse(0);
-    }
-
-    private double meanA(Layer layer) {
-        return story.trace().rows().stream()
-                .skip(1)
-                .mapToDouble(layer.currentA())
-                .average()
-                .orElse(0);
-    }
-
-    private static double sumA(List<Layer> layers, List<TraceRow> rows) {
-        return layers.stream()
-                .mapToDouble(layer ->
-                        rows.stream().mapToDouble(layer.currentA()).average().orElse(0))
-                .sum();
     }
 
     private String alternativeText() {
         return "Mean currents over time. Comes from: " + inWords(sources) + ". Goes to: " + inWords(uses) + ".";
     }
 
-    private String inWords(List<Layer> layers) {
+    private String inWords(List<BalanceStacks.Layer> layers) {
         return layers.stream()
-                .map(layer -> String.format(Locale.ROOT, "%s %.1f A", layer.name(), meanA(layer)))
+                .map(layer -> String.format(Locale.ROOT, "%s %.1f A", layer.name(), layer.meanA(story.trace())))
                 .collect(Collectors.joining(", "));
     }
 }

@@ -87,6 +87,7 @@ record EventLabel(List<Event> events) {
             case WARNING_BEGAN -> "warning" + times;
             case VOLTAGE_COLLAPSED -> "voltage collapse" + times;
             case ENGINE_DID_NOT_START -> "engine did not start";
+            case FUSE_OPENED -> "fuse opens: " + subject();
             case RESTART_MARGIN_LOST -> "restart no longer assured";
             case LOAD_DROPPED_OUT -> count > 1 ? count + " drop-outs" : subject() + " drops out";
             default -> kind().name();
@@ -115,7 +116,7 @@ record EventLabel(List<Event> events) {
     /** What matters most comes first; negative: not marked, because the phases show it or because it is good news. */
     private static int rank(EventKind kind) {
         return switch (kind) {
-            case CUTOFF_TRIPPED, ENGINE_DID_NOT_START, VOLTAGE_COLLAPSED -> 0;
+            case CUTOFF_TRIPPED, ENGINE_DID_NOT_START, FUSE_OPENED, VOLTAGE_COLLAPSED -> 0;
             case RUN_TIME_LIMIT_REACHED, RESTART_MARGIN_LOST -> 1;
             case LOAD_DROPPED_OUT -> 2;
             case CUTOFF_RECLOSED, LINK_CLOSED, LINK_OPENED -> 3;
@@ -123,6 +124,8 @@ record EventLabel(List<Event> events) {
             case PHASE_BEGAN,
                     ENGINE_STARTED,
                     ENGINE_STOPPED,
+                    IDLE_RAISED,
+                    IDLE_RELEASED,
                     WARNING_ENDED,
                     LOAD_RETURNED,
                     RESTART_MARGIN_REGAINED,

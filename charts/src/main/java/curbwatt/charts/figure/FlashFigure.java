@@ -12,6 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
@@ -24,7 +25,8 @@ import org.jfree.data.xy.DefaultXYDataset;
 public final class FlashFigure {
 
     private static final int WIDTH = 960;
-    private static final int RIGHT = 168;
+    private static final int LEAST_RIGHT = 168;
+    private static final int MOST_RIGHT = 260;
     private static final int VOLTAGE_HEIGHT = 270;
     private static final int LOAD_HEIGHT = 110;
     private static final int GAP = 14;
@@ -41,12 +43,15 @@ public final class FlashFigure {
 
     private final TimeScale scale;
     private final FlashWindow window;
+    private final int right;
     private final Buckets<WaveformPoint> buckets;
 
     private FlashFigure(RunStory story) {
         this.scale = TimeScale.of(story.result().durationS());
         this.window = new FlashWindow(story);
         this.buckets = new Buckets<>(window.points(), WaveformPoint::timeS, COLUMNS);
+        this.right =
+                SideLabels.room(window.trips().stream().map(Levels.Level::name).toList(), LEAST_RIGHT, MOST_RIGHT);
     }
 
     /**
@@ -67,7 +72,7 @@ public final class FlashFigure {
         both.setGap(GAP);
         both.add(voltagePlot(), VOLTAGE_HEIGHT);
         both.add(loadPlot(), LOAD_HEIGHT);
-        both.setInsets(new RectangleInsets(top, 0, 8, RIGHT));
+        both.setInsets(new RectangleInsets(top, 0, 8, right));
         ChartDrawing drawing =
                 new ChartDrawing(HouseStyle.chart(both), new Rectangle2D.Double(0, 0, WIDTH, height), (pen, panels) -> {
                     head.write(pen);
@@ -86,30 +91,35 @@ public final class FlashFigure {
 
     private XYPlot voltagePlot() {
         List<ToDoubleFunction<WaveformPoint>> lines =
-                List.of(WaveformPoint::nodeV, WaveformPoint::sensedV, WaveformPoint::readingV);
+                List.of(window.nodeV(), WaveformPoint::sensedV, WaveformPoint::readingV);
         double from = lines.stream().mapToDouble(this::least).min().orElseThrow();
         double to = lines.stream().mapToDouble(this::most).max().orElseThrow();
-        if (window.cutoff().isPresent()) {
-            double tripV = window.cutoff().get().tripV();
-            double near = NEAR_FACTOR * Math.max(0.05, to - from);
-            if (tripV > from - near && tripV < to + near) {
-                from = Math.min(from, tripV);
-                to = Math.max(to, tripV);
-            }
+        double near = NEAR_FACTOR * Math.max(0.05, to - from);
+        List<Double> trips = window.trips().stream()
+                .map(Levels.Level::levelV)
+                .filter(within(from - near, to + near))
+                .toList();
+        for (double tripV : trips) {
+            from = Math.min(from, tripV);
+            to = Math.max(to, tripV);
         }
         double pad = Math.max(0.1 * (to - from), 0.5 * (LEAST_RANGE_V - (to - from)));
-        NumberAxis axis = HouseStyle.upright("Voltage, V", Palette.VOLTAGE.color());
+        NumberAxis axis = HouseStyle.upright("Voltage, V", window.color().color());
         HouseStyle.ticks(axis, from - pad, to + pad, 7, "0");
         XYPlot plot = HouseStyle.plot(null, axis);
         int layer = 0;
         if (window.sensedCircuit().isPresent()) {
             layer = add(plot, layer, WaveformPoint::sensedV, Palette.SENSED.color(), HouseStyle.SIDE_LINE);
         }
-        layer = add(plot, layer, WaveformPoint::nodeV, Palette.VOLTAGE.color(), HouseStyle.MAIN_LINE);
+        layer = add(plot, layer, window.nodeV(), window.color().color(), HouseStyle.MAIN_LINE);
         if (window.hasOwnReading()) {
             add(plot, layer, WaveformPoint::readingV, Palette.SENSED.color(), HouseStyle.DOTTED_LINE);
         }
         return plot;
+    }
+
+    private static Predicate<Double> within(double fromV, double toV) {
+        return levelV -> levelV > fromV && levelV < toV;
     }
 
     private XYPlot loadPlot() {
@@ -158,30 +168,22 @@ public final class FlashFigure {
     }
 
     private void writeVoltage(Pen pen, Panel panel) {
-        List<SideLabels.Label> labels = new ArrayList<>();
-        window.cutoff()
-                .ifPresent(cutoff -> labels.addAll(Levels.draw(
-                        pen,
-                        panel,
-                        List.of(new Levels.Level(
-                                "trip " + Levels.volts(cutoff.tripV()),
-                                cutoff.tripV(),
-                                Palette.ALARM.color(),
-                                HouseStyle.SIDE_LINE)))));
-        double highV = window.highest(WaveformPoint::nodeV);
-        double lowV = window.lowest(WaveformPoint::nodeV);
+        List<SideLabels.Label> labels = new ArrayList<>(Levels.draw(pen, panel, window.trips()));
+        Color color = window.color().color();
+        double highV = window.highest(window.nodeV());
+        double lowV = window.lowest(window.nodeV());
         if (window.sagV() < STEADY_V) {
-            labels.add(label(panel, "steady ", highV, Palette.VOLTAGE.color()));
+            labels.add(label(panel, "steady ", highV, color));
         } else {
-            labels.add(label(panel, "highest ", highV, Palette.VOLTAGE.color()));
-            labels.add(label(panel, "lowest ", lowV, Palette.VOLTAGE.color()));
+            labels.add(label(panel, "highest ", highV, color));
+            labels.add(label(panel, "lowest ", lowV, color));
             labels.add(new SideLabels.Label(sag(), (panel.y(highV) + panel.y(lowV)) / 2, Palette.INK.color(), true));
             measure(pen, panel.area().getMaxX() - 7, panel.y(highV), panel.y(lowV));
         }
         if (window.sensedCircuit().isPresent()) {
             labels.add(label(panel, "lowest sensed ", window.lowest(WaveformPoint::sensedV), Palette.SENSED.color()));
         }
-        SideLabels.write(pen, panel, labels, RIGHT);
+        SideLabels.write(pen, panel, labels, right);
     }
 
     /** A measure between two heights. */
@@ -201,7 +203,7 @@ public final class FlashFigure {
                 List.of(
                         new SideLabels.Label(amperes("peak", mostA), panel.y(mostA), Palette.INK.color(), true),
                         new SideLabels.Label(amperes("least", leastA), panel.y(leastA), Palette.INK.color(), false)),
-                RIGHT);
+                right);
     }
 
     private static SideLabels.Label label(Panel panel, String what, double voltageV, Color color) {
@@ -210,7 +212,7 @@ public final class FlashFigure {
 
     private List<Head.Key> keys() {
         List<Head.Key> keys = new ArrayList<>();
-        keys.add(Head.Key.line("Battery node", Palette.VOLTAGE.color(), HouseStyle.MAIN_LINE));
+        keys.add(Head.Key.line(window.node(), window.color().color(), HouseStyle.MAIN_LINE));
         window.sensedCircuit()
                 .ifPresent(circuit -> keys.add(Head.Key.line(
                         "sensed at the end of " + circuit, Palette.SENSED.color(), HouseStyle.SIDE_LINE)));
@@ -244,11 +246,11 @@ public final class FlashFigure {
     private String alternativeText() {
         return String.format(
                 Locale.ROOT,
-                "A few flash cycles at %s. The battery node moves between %s and %s, %s; load current between %.1f and"
-                        + " %.1f A.",
+                "A few flash cycles at %s. The %s moves between %s and %s, %s; load current between %.1f and %.1f A.",
                 scale.clock(window.startS()),
-                Levels.volts(window.lowest(WaveformPoint::nodeV)),
-                Levels.volts(window.highest(WaveformPoint::nodeV)),
+                window.node().toLowerCase(Locale.ROOT),
+                Levels.volts(window.lowest(window.nodeV())),
+                Levels.volts(window.highest(window.nodeV())),
                 sag(),
                 window.lowest(WaveformPoint::loadA),
                 window.highest(WaveformPoint::loadA));

@@ -1,11 +1,15 @@
 package curbwatt.charts.figure;
 
 import curbwatt.charts.run.RunStory;
+import curbwatt.charts.style.Palette;
 import curbwatt.engine.control.LowVoltageCutoff;
 import curbwatt.engine.control.SensePoint;
 import curbwatt.engine.event.Event;
 import curbwatt.engine.event.EventKind;
 import curbwatt.engine.result.WaveformPoint;
+import curbwatt.engine.vehicle.BusNode;
+import curbwatt.engine.vehicle.Circuit;
+import curbwatt.engine.vehicle.Vehicle;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -18,13 +22,15 @@ final class FlashWindow {
     private static final double SAME_V = 0.002;
 
     private final List<WaveformPoint> points;
+    private final Vehicle vehicle;
     private final Optional<LowVoltageCutoff> cutoff;
     private final OptionalDouble tripS;
     private final List<WaveformPoint> flashing;
 
     FlashWindow(RunStory story) {
         this.points = story.waveform();
-        this.cutoff = story.scenario().vehicle().cutoffs().stream().findFirst();
+        this.vehicle = story.scenario().vehicle();
+        this.cutoff = vehicle.cutoffs().stream().findFirst();
         this.tripS = story.result().events().stream()
                 .filter(event -> event.kind() == EventKind.CUTOFF_TRIPPED)
                 .mapToDouble(Event::timeS)
@@ -54,15 +60,59 @@ final class FlashWindow {
         return cutoff;
     }
 
+    /** Trip levels of all cutoffs. */
+    List<Levels.Level> trips() {
+        return Levels.trips(vehicle);
+    }
+
+    /**
+     * The voltage that the picture is about (V): that of the starter node, or the sensed one where the first cutoff
+     * senses
+     * behind the link, because the flashing is there.
+     */
+    ToDoubleFunction<WaveformPoint> nodeV() {
+        return isBehindLink() ? WaveformPoint::sensedV : WaveformPoint::nodeV;
+    }
+
+    /** Where that voltage is. */
+    String node() {
+        if (!isBehindLink()) {
+            return vehicle.auxiliary().isPresent() ? "Starter node" : "Battery node";
+        }
+        return feedEnd().map(circuit -> "End of " + circuit.name()).orElse("Equipment node");
+    }
+
+    /** Its colour. */
+    Palette color() {
+        return isBehindLink() ? Palette.EQUIPMENT : Palette.VOLTAGE;
+    }
+
+    private boolean isBehindLink() {
+        boolean atNode = cutoff.filter(first -> first.sense() instanceof SensePoint.EquipmentNode)
+                .isPresent();
+        return atNode
+                || feedEnd()
+                        .filter(circuit -> circuit.node() == BusNode.EQUIPMENT)
+                        .isPresent();
+    }
+
+    private Optional<Circuit> feedEnd() {
+        String end = cutoff.map(LowVoltageCutoff::sense)
+                .map(sense -> sense instanceof SensePoint.FeedEnd feed ? feed.circuit() : null)
+                .orElse("");
+        return vehicle.circuits().stream()
+                .filter(circuit -> circuit.name().equals(end))
+                .findFirst();
+    }
+
     /** When a contact opens within the window (s). */
     OptionalDouble tripS() {
         return tripS;
     }
 
-    /** Circuit at the end of whose feed the cutoff senses. */
+    /** Circuit at the end of whose feed the cutoff senses, if its voltage is not already that of {@link #nodeV}. */
     Optional<String> sensedCircuit() {
-        return cutoff.map(LowVoltageCutoff::sense)
-                .map(sense -> sense instanceof SensePoint.FeedEnd end ? end.circuit() : null);
+        return isBehindLink() ? Optional.empty() : feedEnd().map(Circuit::name);
     }
 
     /** Whether filter or sensor error part the reading from the sensed voltage. */
@@ -83,6 +133,6 @@ final class FlashWindow {
 
     /** How far the node voltage falls from its highest to its lowest while it flashes (V). */
     double sagV() {
-        return highest(WaveformPoint::nodeV) - lowest(WaveformPoint::nodeV);
+        return highest(nodeV()) - lowest(nodeV());
     }
 }

@@ -7,7 +7,6 @@ import java.awt.Color;
 import java.awt.Font;
 import java.awt.Stroke;
 import java.awt.geom.Rectangle2D;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -41,8 +40,9 @@ final class Head {
 
     Head(Caption caption, List<Key> keys, int sheetWidth) {
         Typeface typeface = Typeface.prepare();
-        this.titleLines = wrapped(caption.title(), typeface.strong(HouseStyle.TITLE), sheetWidth - 2.0 * MARGIN);
-        this.subtitleLines = wrapped(caption.subtitle(), typeface.regular(HouseStyle.TEXT), sheetWidth - 2.0 * MARGIN);
+        this.titleLines = Pen.wrapped(caption.title(), typeface.strong(HouseStyle.TITLE), sheetWidth - 2.0 * MARGIN);
+        this.subtitleLines =
+                Pen.wrapped(caption.subtitle(), typeface.regular(HouseStyle.TEXT), sheetWidth - 2.0 * MARGIN);
         this.keys = List.copyOf(keys);
     }
 
@@ -79,23 +79,5 @@ final class Head {
             pen.text(key.name(), font, Palette.INK.color(), x + 26, y, Pen.Anchor.LEFT);
             x += 26 + Pen.width(key.name(), font) + 18;
         }
-    }
-
-    /** The text in as many lines as it needs, broken between words. */
-    private static List<String> wrapped(String text, Font font, double room) {
-        List<String> lines = new ArrayList<>();
-        String line = "";
-        for (String word : text.strip().split("\\s+", -1)) {
-            String longer = line.isEmpty() ? word : line + " " + word;
-            if (!line.isEmpty() && Pen.width(longer, font) > room) {
-                lines.add(line);
-                longer = word;
-            }
-            line = longer;
-        }
-        if (!line.isEmpty()) {
-            lines.add(line);
-        }
-        return lines;
     }
 }

@@ -35,6 +35,13 @@ final class Levels {
         return levels;
     }
 
+    /** Trip levels alone, each once. */
+    static List<Level> trips(Vehicle vehicle) {
+        return of(vehicle).stream()
+                .filter(level -> level.name().startsWith("trip"))
+                .toList();
+    }
+
     /** The levels that a panel shows, drawn across it; returns the labels for its right side. */
     static List<SideLabels.Label> draw(Pen pen, Panel panel, List<Level> levels) {
         List<SideLabels.Label> labels = new ArrayList<>();

@@ -57,6 +57,24 @@ final class Pen {
         return "";
     }
 
+    /** The text in as many lines as it needs, broken between words. */
+    static List<String> wrapped(String text, Font font, double room) {
+        List<String> lines = new ArrayList<>();
+        String line = "";
+        for (String word : text.strip().split("\\s+", -1)) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (!line.isEmpty() && width(longer, font) > room) {
+                lines.add(line);
+                longer = word;
+            }
+            line = longer;
+        }
+        if (!line.isEmpty()) {
+            lines.add(line);
+        }
+        return lines;
+    }
+
     /** Everything written so far. */
     List<Written> written() {
         return Collections.unmodifiableList(written);

@@ -16,11 +16,19 @@ import org.jfree.chart.plot.IntervalMarker;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.ui.Layer;
 
-/** The phases of a scene as shaded columns, each with its name on a strip above. */
+/**
+ * The phases of a scene as shaded columns, each with its name on a strip above. The strip has a second line where a
+ * name
+ * does not fit into one.
+ */
 final class PhaseStrip {
 
-    /** Height of the strip (px). */
-    static final int HEIGHT = 20;
+    private static final int LOW = 20;
+    private static final int HIGH = 36;
+    private static final int LINE_STEP = 14;
+
+    /** Size of names that are still too wide in two lines (px). */
+    private static final float TINY = 10;
 
     private final List<Span> spans;
     private final TimeScale scale;
@@ -62,19 +70,32 @@ final class PhaseStrip {
     }
 
     /**
-     * Writes the strip with its lower edge at {@code bottom}, and draws the borders between phases through the
-     * panels.
+     * Height of the strip (px).
+     *
+     * @param widthPx its width (px)
      */
-    void write(Pen pen, List<Panel> panels, double bottom) {
+    int height(double widthPx) {
+        double pxPerS = widthPx / scale.durationS();
+        boolean oneLine = spans.stream()
+                .allMatch(span -> Pen.width(span.name(), strong()) <= room(pxPerS * (span.toS() - span.fromS())));
+        return oneLine ? LOW : HIGH;
+    }
+
+    /** Writes the strip with its upper edge at {@code top}, and draws the borders between phases through the panels. */
+    void write(Pen pen, List<Panel> panels, double top) {
         Panel first = panels.get(0);
-        Font strong = Typeface.prepare().strong(HouseStyle.SMALL);
+        int height = height(first.area().getWidth());
         for (Span span : spans) {
             double left = first.x(scale.at(span.fromS()));
             double right = first.x(scale.at(span.toS()));
-            Rectangle2D box = new Rectangle2D.Double(left, bottom - HEIGHT, right - left, HEIGHT);
+            Rectangle2D box = new Rectangle2D.Double(left, top, right - left, height);
             pen.fill(box, span.ground());
             pen.outline(box, Palette.RULE.color(), HouseStyle.THIN_LINE);
-            writeName(pen, span, left + 6, right - left - 10, bottom - 6, strong);
+            if (height == LOW) {
+                writeInOneLine(pen, span, left + 6, room(right - left), top + height - 6);
+            } else {
+                writeInTwoLines(pen, span, left + 6, room(right - left), top + LINE_STEP);
+            }
             if (span.fromS() > 0) {
                 panels.forEach(panel -> pen.line(
                         left,
@@ -87,16 +108,51 @@ final class PhaseStrip {
         }
     }
 
-    private static void writeName(Pen pen, Span span, double x, double room, double y, Font strong) {
-        Font regular = Typeface.prepare().regular(HouseStyle.SMALL);
-        double nameWidth = Pen.width(span.name(), strong);
-        String doing = span.doing().stream()
-                .filter(text -> nameWidth + 8 + Pen.width(text, regular) <= room)
+    private static void writeInOneLine(Pen pen, Span span, double x, double room, double y) {
+        double nameWidth = Pen.width(span.name(), strong());
+        String doing = doing(span, room - nameWidth - 8);
+        pen.text(Pen.fitted(span.name(), strong(), room), strong(), Palette.INK.color(), x, y, Pen.Anchor.LEFT);
+        pen.text(doing, regular(), Palette.MUTED.color(), x + nameWidth + 8, y, Pen.Anchor.LEFT);
+    }
+
+    private static void writeInTwoLines(Pen pen, Span span, double x, double room, double y) {
+        if (Pen.width(span.name(), strong()) <= room) {
+            pen.text(span.name(), strong(), Palette.INK.color(), x, y, Pen.Anchor.LEFT);
+            pen.text(doing(span, room), regular(), Palette.MUTED.color(), x, y + LINE_STEP, Pen.Anchor.LEFT);
+            return;
+        }
+        Font tiny = Typeface.prepare().strong(TINY);
+        Font font = fits(Pen.wrapped(span.name(), strong(), room), strong(), room) ? strong() : tiny;
+        List<String> lines = Pen.wrapped(span.name(), font, room);
+        for (int i = 0; i < Math.min(2, lines.size()); i++) {
+            String line = i == 1 && lines.size() > 2 ? lines.get(i) + "…" : lines.get(i);
+            pen.text(Pen.fitted(line, font, room), font, Palette.INK.color(), x, y + i * LINE_STEP, Pen.Anchor.LEFT);
+        }
+    }
+
+    private static boolean fits(List<String> lines, Font font, double room) {
+        return lines.size() <= 2 && lines.stream().allMatch(line -> Pen.width(line, font) <= room);
+    }
+
+    /** What the vehicle does, in as many words as there is room for, unless the name says it. */
+    private static String doing(Span span, double room) {
+        return span.doing().stream()
+                .filter(text -> Pen.width(text, regular()) <= room)
                 .filter(text -> !span.name().toLowerCase(Locale.ROOT).contains(text))
                 .findFirst()
                 .orElse("");
-        pen.text(Pen.fitted(span.name(), strong, room), strong, Palette.INK.color(), x, y, Pen.Anchor.LEFT);
-        pen.text(doing, regular, Palette.MUTED.color(), x + nameWidth + 8, y, Pen.Anchor.LEFT);
+    }
+
+    private static double room(double widthPx) {
+        return widthPx - 10;
+    }
+
+    private static Font strong() {
+        return Typeface.prepare().strong(HouseStyle.SMALL);
+    }
+
+    private static Font regular() {
+        return Typeface.prepare().regular(HouseStyle.SMALL);
     }
 
     /** The same in fewer and fewer letters. */

@@ -18,6 +18,7 @@ final class SceneFrame {
     private final PhaseStrip strip;
     private final List<EventLabel> events;
     private final List<LabelLanes.Place> places;
+    private final int stripHeight;
 
     /**
      * Finds room for the labels.
@@ -32,11 +33,13 @@ final class SceneFrame {
         this.strip = strip;
         this.events = List.copyOf(events);
         double edgePx = events.size() > most ? rightPx - Pen.width(MORE_ROOM, font()) - 8 : rightPx;
+        this.stripHeight = strip.height(rightPx - leftPx);
         this.places = places(most, leftPx, edgePx, (rightPx - leftPx) / scale.durationS());
     }
 
     /**
-     * Places for the marks that matter most, as many as find room together: one that matters less yields. Taken in order
+     * Places for the marks that matter most, as many as find room together: one that matters less yields. Taken in
+     * order
      * of time the lanes fill like a staircase with the texts to the right; taken backwards, with the texts to the left,
      * which helps where much happens at the end.
      */
@@ -63,17 +66,17 @@ final class SceneFrame {
 
     /** Room that it takes above the first panel (px). */
     int height() {
-        return PhaseStrip.HEIGHT + lanes() * LANE_HEIGHT + 8;
+        return stripHeight + lanes() * LANE_HEIGHT + 8;
     }
 
     void write(Pen pen, List<Panel> panels) {
         double top = panels.get(0).area().getY() - height();
-        strip.write(pen, panels, top + PhaseStrip.HEIGHT);
+        strip.write(pen, panels, top);
         for (EventLabel event : events) {
             markAtAxis(pen, panels, event);
         }
         for (LabelLanes.Place place : places) {
-            writeLabel(pen, panels, place, top + PhaseStrip.HEIGHT + 4);
+            writeLabel(pen, panels, place, top + stripHeight + 4);
         }
         int left = events.size() - places.size();
         if (left > 0) {
@@ -83,7 +86,7 @@ final class SceneFrame {
                     font(),
                     Palette.MUTED.color(),
                     right,
-                    top + PhaseStrip.HEIGHT + 4 + LANE_HEIGHT - 4,
+                    top + stripHeight + 4 + LANE_HEIGHT - 4,
                     Pen.Anchor.RIGHT);
         }
     }

@@ -22,6 +22,14 @@ final class SideLabels {
 
     private SideLabels() {}
 
+    /** Room beside a panel in which all texts are whole, between bounds (px). */
+    static int room(List<String> texts, int leastPx, int mostPx) {
+        Font font = Typeface.prepare().strong(HouseStyle.SMALL);
+        double widest =
+                texts.stream().mapToDouble(text -> Pen.width(text, font)).max().orElse(0);
+        return (int) Math.min(mostPx, Math.max(leastPx, Math.ceil(widest + LEADER + 4)));
+    }
+
     /** Writes the labels beside a panel, cut off where the sheet ends. */
     static void write(Pen pen, Panel panel, List<Label> labels, double roomPx) {
         List<Label> sorted = new ArrayList<>(labels);

@@ -10,10 +10,12 @@ import curbwatt.engine.vehicle.Vehicle;
 import curbwatt.engine.verdict.Requirement;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnit;
 import org.jfree.chart.plot.CombinedDomainXYPlot;
@@ -25,22 +27,26 @@ import org.jfree.data.xy.DefaultXYDataset;
 public final class VoltageFigure {
 
     private static final int WIDTH = 960;
-    private static final int RIGHT = 148;
+    private static final int LEAST_RIGHT = 148;
+    private static final int MOST_RIGHT = 260;
     private static final int VOLTAGE_HEIGHT = 290;
     private static final int CHARGE_HEIGHT = 110;
     private static final int GAP = 14;
     private static final int COLUMNS = 380;
+
+    /** Fewer where twice as many lines are drawn, so that the drawing stays light. */
+    private static final int PAIR_COLUMNS = 270;
+
     private static final int MOST_LABELS = 8;
     private static final double LOWEST_SHOWN_V = 4;
-
-    /** Below this a difference is not a flash but the slope of the line (V). */
-    private static final double VISIBLE_RANGE_V = 0.02;
 
     private final RunStory story;
     private final Vehicle vehicle;
     private final TimeScale scale;
     private final Buckets<TraceRow> buckets;
+    private final List<NodeTrace> nodes;
     private final List<Levels.Level> levels;
+    private final int right;
     private final SceneFrame frame;
     private final List<EventLabel> events;
     private final PhaseStrip strip;
@@ -49,12 +55,20 @@ public final class VoltageFigure {
         this.story = story;
         this.vehicle = story.scenario().vehicle();
         this.scale = TimeScale.of(story.result().durationS());
-        this.buckets = new Buckets<>(story.trace().rows(), TraceRow::timeS, COLUMNS);
+        this.nodes = NodeTrace.of(story);
+        this.buckets = new Buckets<>(story.trace().rows(), TraceRow::timeS, isPair() ? PAIR_COLUMNS : COLUMNS);
         this.levels = Levels.of(vehicle);
+        this.right = SideLabels.room(
+                Stream.concat(
+                                levels.stream().map(Levels.Level::name),
+                                nodes.stream().flatMap(node -> Stream.of(node.voltage(last()), node.endCharge(last()))))
+                        .toList(),
+                LEAST_RIGHT,
+                MOST_RIGHT);
         this.events = EventLabel.of(story.result().events(), scale.durationS());
         this.strip =
                 new PhaseStrip(story.scenario().scene().phases(), story.result().phases(), scale);
-        this.frame = new SceneFrame(scale, strip, events, MOST_LABELS, HouseStyle.LEFT, WIDTH - RIGHT);
+        this.frame = new SceneFrame(scale, strip, events, MOST_LABELS, HouseStyle.LEFT, WIDTH - right);
     }
 
     /**
@@ -75,7 +89,7 @@ public final class VoltageFigure {
         both.setGap(GAP);
         both.add(voltagePlot(), VOLTAGE_HEIGHT);
         both.add(chargePlot(), CHARGE_HEIGHT);
-        both.setInsets(new RectangleInsets(top, 0, 8, RIGHT));
+        both.setInsets(new RectangleInsets(top, 0, 8, right));
         ChartDrawing drawing =
                 new ChartDrawing(HouseStyle.chart(both), new Rectangle2D.Double(0, 0, WIDTH, height), (pen, panels) -> {
                     head.write(pen);
@@ -87,12 +101,15 @@ public final class VoltageFigure {
     }
 
     private XYPlot voltagePlot() {
-        NumberAxis axis = HouseStyle.upright("Voltage, V", Palette.VOLTAGE.color());
+        NumberAxis axis = HouseStyle.upright("Voltage, V", (isPair() ? Palette.INK : Palette.VOLTAGE).color());
         double lowest = rows().stream()
-                .mapToDouble(row -> Math.min(row.nodeMinV(), sensesAtFeedEnd() ? row.sensedMinV() : row.nodeMinV()))
+                .mapToDouble(row -> Math.min(lowest(row), sensesAtFeedEnd() ? row.sensedMinV() : lowest(row)))
                 .min()
                 .orElse(12);
-        double highest = rows().stream().mapToDouble(TraceRow::nodeMaxV).max().orElse(13);
+        double highest = nodes.stream()
+                .flatMap(node -> rows().stream().map(node.highestV()::applyAsDouble))
+                .max(Comparator.naturalOrder())
+                .orElse(13.0);
         double lowestLevel =
                 levels.stream().mapToDouble(Levels.Level::levelV).min().orElse(lowest);
         double highestLevel =
@@ -108,21 +125,27 @@ public final class VoltageFigure {
             plot.setDataset(layer, Band.range(buckets, scale, TraceRow::sensedMinV, TraceRow::sensedMaxV));
             plot.setRenderer(layer++, Band.renderer(Palette.SENSED_RANGE.color(), 0.8f));
         }
-        plot.setDataset(layer, Band.range(buckets, scale, TraceRow::nodeMinV, TraceRow::nodeMaxV));
-        plot.setRenderer(layer++, Band.renderer(Palette.VOLTAGE_RANGE.color(), 0.7f));
-        plot.setDataset(layer, line(buckets.line(TraceRow::nodeMeanV), 1));
-        plot.setRenderer(layer, HouseStyle.line(Palette.VOLTAGE.color(), HouseStyle.MAIN_LINE));
+        for (NodeTrace node : nodes) {
+            plot.setDataset(layer, Band.range(buckets, scale, node.lowestV(), node.highestV()));
+            plot.setRenderer(layer++, Band.renderer(node.range().color(), 0.7f));
+        }
+        for (NodeTrace node : nodes) {
+            plot.setDataset(layer, line(buckets.line(node.meanV()), 1));
+            plot.setRenderer(layer++, HouseStyle.line(node.line().color(), HouseStyle.MAIN_LINE));
+        }
         return plot;
     }
 
     private XYPlot chargePlot() {
-        NumberAxis axis = HouseStyle.upright("Charge, %", Palette.CHARGE.color());
+        NumberAxis axis = HouseStyle.upright("Charge, %", (isPair() ? Palette.INK : Palette.CHARGE).color());
         axis.setRange(0, 100);
         axis.setTickUnit(new NumberTickUnit(25, HouseStyle.numbers("0")));
         XYPlot plot = HouseStyle.plot(null, axis);
         strip.shade(plot);
-        plot.setDataset(line(buckets.line(TraceRow::stateOfChargeFraction), 100));
-        plot.setRenderer(HouseStyle.line(Palette.CHARGE.color(), HouseStyle.MAIN_LINE));
+        for (int i = 0; i < nodes.size(); i++) {
+            plot.setDataset(i, line(buckets.line(nodes.get(i).chargeFraction()), 100));
+            plot.setRenderer(i, HouseStyle.line(nodes.get(i).charge().color(), HouseStyle.MAIN_LINE));
+        }
         return plot;
     }
 
@@ -139,19 +162,18 @@ public final class VoltageFigure {
 
     private void writeVoltage(Pen pen, Panel panel) {
         List<SideLabels.Label> labels = new ArrayList<>(Levels.draw(pen, panel, levels));
-        TraceRow last = rows().get(rows().size() - 1);
-        labels.add(new SideLabels.Label(
-                "node " + Levels.volts(last.nodeMeanV()),
-                panel.yInside(last.nodeMeanV()),
-                Palette.VOLTAGE.color(),
-                true));
+        for (NodeTrace node : nodes) {
+            double endV = node.meanV().applyAsDouble(last());
+            labels.add(new SideLabels.Label(
+                    node.voltage(last()), panel.yInside(endV), node.line().color(), true));
+        }
         for (EventLabel event : events) {
             if (event.hasShownVoltage()) {
                 double y = panel.yInside(event.events().get(0).voltageV());
                 pen.dot(panel.x(scale.at(event.timeS())), y, event.color());
             }
         }
-        SideLabels.write(pen, panel, labels, RIGHT);
+        SideLabels.write(pen, panel, labels, right);
     }
 
     private void writeCharge(Pen pen, Panel panel) {
@@ -164,26 +186,48 @@ public final class VoltageFigure {
                         pen,
                         panel,
                         List.of(new Levels.Level(
-                                percent(least / 100) + " asked",
+                                percent(least / 100) + (isPair() ? " asked of starter" : " asked"),
                                 least,
                                 Palette.ALARM.color(),
                                 HouseStyle.LEVEL_LINE)))));
-        double end = story.result().endChargeFraction();
-        labels.add(new SideLabels.Label(
-                percent(end) + " at the end", panel.yInside(100 * end), Palette.CHARGE.color(), true));
-        SideLabels.write(pen, panel, labels, RIGHT);
+        for (NodeTrace node : nodes) {
+            double end = node.chargeFraction().applyAsDouble(last());
+            labels.add(new SideLabels.Label(
+                    node.endCharge(last()),
+                    panel.yInside(100 * end),
+                    node.charge().color(),
+                    true));
+        }
+        SideLabels.write(pen, panel, labels, right);
     }
 
     private List<Head.Key> keys() {
         List<Head.Key> keys = new ArrayList<>();
-        keys.add(Head.Key.line("Battery node, mean", Palette.VOLTAGE.color(), HouseStyle.MAIN_LINE));
-        if (rows().stream().anyMatch(row -> row.nodeMaxV() - row.nodeMinV() > VISIBLE_RANGE_V)) {
-            keys.add(Head.Key.area("its lowest to highest", Palette.VOLTAGE_RANGE.color()));
+        for (NodeTrace node : nodes) {
+            keys.add(Head.Key.line(node.key() + ", mean", node.line().color(), HouseStyle.MAIN_LINE));
+            if (node.hasVisibleRange(rows())) {
+                keys.add(Head.Key.area("its lowest to highest", node.range().color()));
+            }
         }
         sensedCircuit()
                 .ifPresent(circuit ->
                         keys.add(Head.Key.area("sensed at the end of " + circuit, Palette.SENSED_RANGE.color())));
         return keys;
+    }
+
+    private boolean isPair() {
+        return nodes.size() > 1;
+    }
+
+    private double lowest(TraceRow row) {
+        return nodes.stream()
+                .mapToDouble(node -> node.lowestV().applyAsDouble(row))
+                .min()
+                .orElseThrow();
+    }
+
+    private TraceRow last() {
+        return rows().get(rows().size() - 1);
     }
 
     private Optional<String> sensedCircuit() {
@@ -206,17 +250,23 @@ public final class VoltageFigure {
                 .limit(MOST_LABELS)
                 .map(event -> event.text(scale))
                 .collect(Collectors.joining("; "));
+        String happened = marks.isEmpty() ? "none" : marks;
+        if (isPair()) {
+            return "Voltage and state of charge over time. "
+                    + nodes.stream().map(node -> node.inWords(rows())).collect(Collectors.joining(" "))
+                    + " Events: " + happened + ".";
+        }
         return String.format(
                 Locale.ROOT,
                 "Voltage and state of charge over time. The battery node is at %s at the start and %s at the end,"
                         + " lowest %s at %s. State of charge goes from %s to %s. Events: %s.",
                 Levels.volts(rows().get(0).nodeMeanV()),
-                Levels.volts(rows().get(rows().size() - 1).nodeMeanV()),
+                Levels.volts(last().nodeMeanV()),
                 Levels.volts(result.lowestV()),
                 scale.clock(result.lowestAtS()),
                 percent(rows().get(0).stateOfChargeFraction()),
                 percent(result.endChargeFraction()),
-                marks.isEmpty() ? "none" : marks);
+                happened);
     }
 
     private static String percent(double fraction) {

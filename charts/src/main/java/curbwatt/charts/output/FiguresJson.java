@@ -1,8 +1,11 @@
 package curbwatt.charts.output;
 
 import curbwatt.charts.run.RunStory;
+import curbwatt.engine.result.BatterySummary;
 import curbwatt.engine.result.CircuitSummary;
 import curbwatt.engine.result.CrankCheck;
+import curbwatt.engine.result.EngineSummary;
+import curbwatt.engine.result.LinkSummary;
 import curbwatt.engine.result.LoadSummary;
 import curbwatt.engine.result.PhaseSummary;
 import curbwatt.engine.result.RunResult;
@@ -37,7 +40,19 @@ final class FiguresJson {
                         "circuits",
                         result.circuits().stream().map(FiguresJson::circuit).toList())
                 .with("loads", result.loads().stream().map(FiguresJson::load).toList())
-                .with("battery", battery(story.scenario().vehicle().battery()));
+                .with("engine", engine(result.engine()))
+                .with(
+                        "batteries",
+                        result.batteries().stream().map(FiguresJson::summary).toList())
+                .with("link", result.link().map(FiguresJson::link).orElse(null))
+                .with("battery", battery(story.scenario().vehicle().battery()))
+                .with(
+                        "auxiliaryBattery",
+                        story.scenario()
+                                .vehicle()
+                                .auxiliary()
+                                .map(auxiliary -> battery(auxiliary.installation()))
+                                .orElse(null));
     }
 
     private static JsonObject check(CrankCheck check) {
@@ -85,6 +100,36 @@ final class FiguresJson {
                 .with("firstDropOutS", load.firstDropOutS())
                 .with("dropOuts", load.dropOuts())
                 .with("droppedOutS", load.droppedOutS());
+    }
+
+    private static JsonObject engine(EngineSummary engine) {
+        return new JsonObject()
+                .with("runS", engine.runS())
+                .with("highIdleS", engine.highIdleS())
+                .with("starts", engine.starts())
+                .with("raises", engine.raises())
+                .with("fuelLitres", engine.fuelLitres());
+    }
+
+    private static JsonObject summary(BatterySummary battery) {
+        return new JsonObject()
+                .with("battery", battery.battery())
+                .with("startStateOfCharge", battery.startChargeFraction())
+                .with("endStateOfCharge", battery.endChargeFraction())
+                .with("lowestStateOfCharge", battery.lowestChargeFraction())
+                .with("dischargedAh", battery.dischargedAh())
+                .with("chargedAh", battery.chargedAh())
+                .with("lowestV", battery.lowestV())
+                .with("smallestFreezingMarginK", battery.smallestFreezingMarginK());
+    }
+
+    private static JsonObject link(LinkSummary link) {
+        return new JsonObject()
+                .with("link", link.link())
+                .with("closedS", link.closedS())
+                .with("toEquipmentAh", link.toEquipmentAh())
+                .with("toStarterAh", link.toStarterAh())
+                .with("peakA", link.peakA());
     }
 
     private static JsonObject battery(BatteryInstallation installation) {

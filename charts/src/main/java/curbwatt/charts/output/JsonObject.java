@@ -8,7 +8,8 @@ import java.util.OptionalDouble;
 /**
  * An object in a JSON document, its keys in the order in which they were added.
  *
- * <p>A value is a text, a number, a truth, {@code null}, another object or a list of these. A number that is not finite, and an
+ * <p>A value is a text, a number, a truth, {@code null}, another object or a list of these. A number that is not
+ * finite, and an
  * empty {@link OptionalDouble}, become {@code null}.
  */
 public final class JsonObject {

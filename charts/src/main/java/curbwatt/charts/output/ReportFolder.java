@@ -12,7 +12,8 @@ import java.util.stream.Stream;
 /**
  * A folder of files that appears whole or not at all.
  *
- * <p>Files are laid into a new folder beside the target, which then takes the target's place. A folder that is already there
+ * <p>Files are laid into a new folder beside the target, which then takes the target's place. A folder that is already
+ * there
  * is replaced only if it is empty or holds nothing but files of a report.
  *
  * @param path where the folder shall be

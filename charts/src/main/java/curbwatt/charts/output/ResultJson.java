@@ -1,6 +1,7 @@
 package curbwatt.charts.output;
 
 import curbwatt.charts.run.RunStory;
+import curbwatt.charts.wording.ChargeCrossing;
 import curbwatt.charts.wording.DoubtText;
 import curbwatt.charts.wording.FindingText;
 import curbwatt.charts.wording.Headline;
@@ -14,7 +15,9 @@ import curbwatt.scenarios.assemble.ReadyScenario;
 import java.util.List;
 import java.util.Locale;
 
-/** A run for other tools: the document that {@code docs/result.md} explains and {@code docs/result.schema.json} checks. */
+/**
+ * A run for other tools: the document that {@code docs/result.md} explains and {@code docs/result.schema.json} checks.
+ */
 public final class ResultJson {
 
     /** Version of the document; grows when a reader of the version before would go wrong. */
@@ -66,7 +69,7 @@ public final class ResultJson {
     }
 
     private static JsonObject requirement(Finding finding, RunStory story) {
-        FindingText text = new FindingText(finding, story.scenario().vehicle(), story.result());
+        FindingText text = new FindingText(finding, story);
         JsonObject json = new JsonObject();
         Requirement requirement = finding.requirement();
         if (requirement instanceof Requirement.HoldCircuits hold) {
@@ -82,7 +85,7 @@ public final class ResultJson {
                 .with("limit", finding.limit())
                 .with("unit", finding.unit())
                 .with("cause", finding.cause().isEmpty() ? null : finding.cause())
-                .with("atS", finding.atS())
+                .with("atS", new ChargeCrossing(story).decidedS(finding))
                 .with("asked", text.asked())
                 .with("sentence", text.reason());
     }
@@ -116,6 +119,7 @@ public final class ResultJson {
                                 .with("selfDischargedAh", charge.selfDischargedAh())
                                 .with("alternatorAh", charge.alternatorAh())
                                 .with("loadsAh", charge.loadsAh())
+                                .with("starterAh", charge.starterAh())
                                 .with("linkAh", charge.linkAh())
                                 .with("batteryRemainderAh", charge.batteryRemainderAh())
                                 .with("nodeRemainderAh", charge.nodeRemainderAh()))
@@ -125,6 +129,7 @@ public final class ResultJson {
                                 .with("alternatorWh", energy.alternatorWh())
                                 .with("releasedWh", energy.releasedWh())
                                 .with("loadsWh", energy.loadsWh())
+                                .with("starterWh", energy.starterWh())
                                 .with("feedLossWh", energy.feedLossWh())
                                 .with("linkLossWh", energy.linkLossWh())
                                 .with("batteryLossWh", energy.batteryLossWh())

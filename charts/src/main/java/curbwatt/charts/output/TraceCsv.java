@@ -1,11 +1,14 @@
 package curbwatt.charts.output;
 
+import curbwatt.engine.result.EquipmentSample;
 import curbwatt.engine.result.Trace;
 import curbwatt.engine.result.TraceRow;
 import java.util.ArrayList;
 import java.util.List;
 
-/** A trace as comma-separated values after RFC 4180: one head line, CRLF line ends, quotes only where they are needed. */
+/**
+ * A trace as comma-separated values after RFC 4180: one head line, CRLF line ends, quotes only where they are needed.
+ */
 public final class TraceCsv {
 
     private static final List<String> HEADS = List.of(
@@ -22,12 +25,25 @@ public final class TraceCsv {
             "stateOfCharge",
             "batteryC");
 
+    private static final List<String> EQUIPMENT_HEADS = List.of(
+            "equipmentV",
+            "equipmentMinV",
+            "equipmentMeanV",
+            "equipmentMaxV",
+            "auxiliaryMeanA",
+            "linkMeanA",
+            "auxiliaryStateOfCharge",
+            "auxiliaryC");
+
     private TraceCsv() {}
 
     /** The whole file; {@code docs/result.md} explains each column. */
     public static String of(Trace trace) {
         StringBuilder text = new StringBuilder();
         List<String> heads = new ArrayList<>(HEADS);
+        if (trace.rows().stream().anyMatch(row -> row.equipment().isPresent())) {
+            heads.addAll(EQUIPMENT_HEADS);
+        }
         trace.circuits().forEach(circuit -> heads.add("loadMeanA:" + circuit));
         line(text, heads.stream().map(TraceCsv::quoted).toList());
         for (TraceRow row : trace.rows()) {
@@ -44,10 +60,23 @@ public final class TraceCsv {
                     row.alternatorMeanA(),
                     row.stateOfChargeFraction(),
                     row.batteryC()));
+            row.equipment().ifPresent(sample -> values.addAll(values(sample)));
             values.addAll(row.circuitMeanA());
             line(text, values.stream().map(TraceCsv::number).toList());
         }
         return text.toString();
+    }
+
+    private static List<Double> values(EquipmentSample sample) {
+        return List.of(
+                sample.nodeV(),
+                sample.nodeMinV(),
+                sample.nodeMeanV(),
+                sample.nodeMaxV(),
+                sample.batteryMeanA(),
+                sample.linkMeanA(),
+                sample.stateOfChargeFraction(),
+                sample.batteryC());
     }
 
     private static void line(StringBuilder text, List<String> fields) {

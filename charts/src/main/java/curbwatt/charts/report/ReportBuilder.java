@@ -36,18 +36,28 @@ final class ReportBuilder {
                 !story.verdict().findings().isEmpty(),
                 new Headline(story).sentence(),
                 story.verdict().findings().stream()
-                        .map(finding -> asked(new FindingText(finding, scenario.vehicle(), result)))
+                        .map(finding -> asked(new FindingText(finding, story)))
                         .toList(),
                 KeyFigure.of(story),
                 shown.get(0),
                 shown.subList(1, shown.size()),
-                new ReportTables(result).all(),
-                LedgerText.charge(result.charge()),
-                LedgerText.energy(result.energy()),
+                new ReportTables(story).all(),
+                LedgerText.charge(result),
+                LedgerText.energy(result),
                 Stream.concat(DoubtText.of(story).stream(), Stream.of(DoubtText.ALWAYS))
                         .toList(),
-                scenario.assumptions(),
+                Stream.concat(scenario.assumptions().stream(), Stream.of(nodes(story)))
+                        .toList(),
                 Cautions.of(scenario.vehicle(), scenario.scene()));
+    }
+
+    private static String nodes(RunStory story) {
+        return story.scenario().vehicle().auxiliary().isPresent()
+                ? "Voltages are those of two nodes: starter battery, alternator and starter hang on one directly, the auxiliary"
+                        + " battery on the other, the link joins them; circuits hang on either through the resistance of their"
+                        + " feeds."
+                : "The voltage is that of one node: battery, alternator and starter hang on it directly, circuits through the"
+                        + " resistance of their feeds.";
     }
 
     private static ReportModel.Asked asked(FindingText text) {

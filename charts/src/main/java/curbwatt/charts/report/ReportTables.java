@@ -1,5 +1,7 @@
 package curbwatt.charts.report;
 
+import curbwatt.charts.run.RunStory;
+import curbwatt.charts.wording.BatteryText;
 import curbwatt.charts.wording.EventText;
 import curbwatt.charts.wording.PlainText;
 import curbwatt.engine.event.Event;
@@ -14,9 +16,9 @@ import java.util.List;
 /**
  * The tables of the report.
  *
- * @param result the run
+ * @param story the run
  */
-record ReportTables(RunResult result) {
+record ReportTables(RunStory story) {
 
     /** More events than a reader would read; the rest is in the JSON file. */
     private static final int MOST_EVENTS = 120;
@@ -24,7 +26,9 @@ record ReportTables(RunResult result) {
     private static final String NONE = "–";
 
     List<Table> all() {
+        RunResult result = story.result();
         List<Table> tables = new ArrayList<>(List.of(phases(), circuits()));
+        tables.addAll(new BatteryTables(story).all());
         if (result.loads().stream().anyMatch(load -> load.dropOuts() > 0)) {
             tables.add(dropOuts());
         }
@@ -39,7 +43,10 @@ record ReportTables(RunResult result) {
         return Table.of(
                 "phases",
                 "Phases",
-                "Mean currents; the battery's is positive while it gives and negative while it is charged.",
+                isPair()
+                        ? "Mean currents; that of both batteries is positive while they give and negative while they are"
+                                + " charged. Voltage and charge are those of the starter node."
+                        : "Mean currents; the battery's is positive while it gives and negative while it is charged.",
                 List.of(
                         "Phase",
                         "#Begins",
@@ -48,10 +55,10 @@ record ReportTables(RunResult result) {
                         "#Loads, A",
                         "#Alternator, A",
                         "#of at most, A",
-                        "#Battery, A",
+                        isPair() ? "#Batteries, A" : "#Battery, A",
                         "#Voltage, V",
                         "#Charge, %"),
-                result.phases().stream().map(ReportTables::phase).toList());
+                story.result().phases().stream().map(ReportTables::phase).toList());
     }
 
     private static List<String> phase(PhaseSummary phase) {
@@ -76,7 +83,7 @@ record ReportTables(RunResult result) {
                 "Circuits",
                 "Voltages are those at the far end of the feed while it is supplied.",
                 List.of("Circuit", "Lost", "By", "#Without supply", "#Charge, Ah", "#Peak, A", "#Lowest, V"),
-                result.circuits().stream().map(ReportTables::circuit).toList());
+                story.result().circuits().stream().map(ReportTables::circuit).toList());
     }
 
     private static List<String> circuit(CircuitSummary circuit) {
@@ -98,7 +105,7 @@ record ReportTables(RunResult result) {
                 "Loads that dropped out",
                 "A load drops out when its own voltage is too low for it, whether or not a cutoff has acted.",
                 List.of("Load", "Circuit", "First", "#How often", "#Silent for"),
-                result.loads().stream()
+                story.result().loads().stream()
                         .filter(load -> load.dropOuts() > 0)
                         .map(ReportTables::dropOut)
                         .toList());
@@ -128,7 +135,7 @@ record ReportTables(RunResult result) {
                         "#All equipment off, V",
                         "#Needed, V",
                         "#Margin, V"),
-                result.crankChecks().stream().map(ReportTables::check).toList());
+                story.result().crankChecks().stream().map(ReportTables::check).toList());
     }
 
     private static List<String> check(CrankCheck check) {
@@ -143,26 +150,34 @@ record ReportTables(RunResult result) {
     }
 
     private Table events() {
-        int left = result.events().size() - MOST_EVENTS;
+        List<String> heads = new ArrayList<>(List.of("Time", "Event", "#Voltage, V"));
+        heads.addAll(isPair() ? List.of("#Starter, %", "#Auxiliary, %") : List.of("#Charge, %"));
+        int left = story.result().events().size() - MOST_EVENTS;
         return Table.of(
                 "events",
                 "What happened",
                 left > 0
                         ? "The first " + MOST_EVENTS + "; " + PlainText.count(left, "more event") + " in result.json."
                         : "",
-                List.of("Time", "Event", "#Voltage, V", "#Charge, %"),
-                result.events().stream()
+                heads,
+                story.result().events().stream()
                         .limit(MOST_EVENTS)
-                        .map(ReportTables::event)
+                        .map(this::event)
                         .toList());
     }
 
-    private static List<String> event(Event event) {
-        return List.of(
+    private List<String> event(Event event) {
+        List<String> cells = new ArrayList<>(List.of(
                 PlainText.timeToSecond(event.timeS()),
                 EventText.sentence(event),
                 finite(event.voltageV(), 2),
-                share(event.stateOfChargeFraction()));
+                share(event.stateOfChargeFraction())));
+        new BatteryText(story).auxiliaryFraction(event.timeS()).ifPresent(fraction -> cells.add(share(fraction)));
+        return cells;
+    }
+
+    private boolean isPair() {
+        return story.result().batteries().size() > 1;
     }
 
     private static String finite(double value, int decimals) {

@@ -4,6 +4,7 @@ import curbwatt.charts.figure.AlternatorFigure;
 import curbwatt.charts.figure.BalanceFigure;
 import curbwatt.charts.figure.Caption;
 import curbwatt.charts.figure.FlashFigure;
+import curbwatt.charts.figure.LinkFigure;
 import curbwatt.charts.figure.Picture;
 import curbwatt.charts.figure.VoltageFigure;
 import curbwatt.charts.run.RunStory;
@@ -22,6 +23,13 @@ final class RunPictures {
         List<Picture> pictures = new ArrayList<>();
         pictures.add(VoltageFigure.of(story, caption(title.voltage())));
         pictures.add(BalanceFigure.of(story, caption(title.balance())));
+        story.scenario()
+                .vehicle()
+                .auxiliary()
+                .flatMap(auxiliary -> story.result()
+                        .link()
+                        .flatMap(link -> LinkFigure.of(story, caption(title.link(auxiliary, link)))))
+                .ifPresent(pictures::add);
         if (!story.waveform().isEmpty()) {
             FlashFigure.of(story, caption(title.flash())).ifPresent(pictures::add);
         }

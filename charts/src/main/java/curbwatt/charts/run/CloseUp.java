@@ -29,7 +29,8 @@ record CloseUp(double fromS, double toS) {
     private static final double AFTER_TRIP_S = 0.5;
 
     /**
-     * The window at the first trip; without one, at the lowest voltage with the engine off; without that, in the first phase
+     * The window at the first trip; without one, at the lowest voltage with the engine off; without that, in the first
+     * phase
      * in which something flashes. Empty if nothing flashes at any of them.
      */
     static Optional<CloseUp> of(ReadyScenario scenario, RunResult result, Trace trace) {

@@ -66,8 +66,7 @@ public record ScenarioRunner(ReadyScenario scenario) {
             phases.add(
                     leftS >= phase.durationS()
                             ? phase
-                            : new Phase(
-                                    phase.name(), phase.mode(), leftS, phase.airC(), phase.speed(), phase.stages()));
+                            : new Phase(phase.name(), phase.mode(), leftS, phase.air(), phase.speed(), phase.stages()));
             startS += phase.durationS();
         }
         return phases.isEmpty() ? Optional.empty() : Optional.of(new Scene(scene.name(), scene.start(), phases));

@@ -35,6 +35,10 @@ public enum Palette {
     SENSED("#a34a84"),
     /** Range of the sensed voltage between two samples. */
     SENSED_RANGE("#d9b3cc"),
+    /** Equipment node and its battery. */
+    EQUIPMENT("#6a3d9a"),
+    /** Range of the equipment node's voltage between two samples. */
+    EQUIPMENT_RANGE("#cdbfe3"),
     /** State of charge. */
     CHARGE("#007a5a"),
     /** Alternator. */
@@ -49,6 +53,8 @@ public enum Palette {
     BATTERY_DEEP("#0b3350"),
     /** Battery taking charge. */
     CHARGING("#bfe3f7"),
+    /** Auxiliary battery taking charge. */
+    EQUIPMENT_CHARGING("#dccdf0"),
     /** Current of the loads, as an area. */
     LOAD("#8d98a6"),
     /** Demand of the loads. */

@@ -2,12 +2,16 @@ package curbwatt.charts.wording;
 
 import curbwatt.charts.run.RunStory;
 import curbwatt.engine.budget.LoadBudget;
+import curbwatt.engine.control.LowVoltageCutoff;
+import curbwatt.engine.control.SensePoint;
 import curbwatt.engine.event.Event;
 import curbwatt.engine.event.EventKind;
+import curbwatt.engine.result.EquipmentSample;
+import curbwatt.engine.result.LinkSummary;
 import curbwatt.engine.result.PhaseSummary;
 import curbwatt.engine.result.RunResult;
-import curbwatt.engine.result.TraceRow;
 import curbwatt.engine.result.WaveformPoint;
+import curbwatt.engine.vehicle.AuxiliaryBattery;
 import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
 import java.util.Locale;
@@ -36,14 +40,22 @@ public record ChartTitle(RunStory story) {
     /** Smallest mean current that is worth a title (A). */
     private static final double NOTICEABLE_A = 0.5;
 
+    /** Charge that is not worth a word (Ah). */
+    private static final double LITTLE_AH = 0.05;
+
     /** Smallest swing of the voltage that is worth a title (V). */
     private static final double NOTICEABLE_V = 0.005;
 
     /** Voltage and charge over the scene: what decided, else how much is left. */
     public Heading voltage() {
-        return new Heading(
-                decision(),
-                "Battery voltage and state of charge, " + story.scenario().title());
+        String shown = batteries().isPair()
+                ? "Voltage of both nodes and state of charge of both batteries, "
+                : "Battery voltage and state of charge, ";
+        return new Heading(decision(), shown + story.scenario().title());
+    }
+
+    private BatteryText batteries() {
+        return new BatteryText(story);
     }
 
     private String decision() {
@@ -56,6 +68,11 @@ public record ChartTitle(RunStory story) {
                 .filter(event -> DECISIVE.contains(event.kind()))
                 .findFirst();
         if (decisive.isEmpty()) {
+            if (batteries().isPair()) {
+                return PlainText.percent(result.endChargeFraction()) + " left in the starter battery and "
+                        + PlainText.percent(result.batteries().get(1).endChargeFraction()) + " in the auxiliary "
+                        + PlainText.after(result.durationS());
+            }
             return PlainText.percent(result.endChargeFraction()) + " charge left " + PlainText.after(result.durationS())
                     + ", voltage never below " + PlainText.volts(result.lowestV());
         }
@@ -65,8 +82,8 @@ public record ChartTitle(RunStory story) {
             case VOLTAGE_COLLAPSED -> " collapses ";
             default -> " opens ";
         };
-        return Places.named(event.subject()) + verb + PlainText.after(event.timeS()) + " with "
-                + PlainText.percent(event.stateOfChargeFraction()) + " charge left";
+        return Places.named(event.subject()) + verb + PlainText.after(event.timeS()) + " "
+                + batteries().left(event);
     }
 
     /** Currents over the scene: whether the alternator carries the load. */
@@ -79,11 +96,16 @@ public record ChartTitle(RunStory story) {
                 .filter(phase -> !phase.engineRan())
                 .max(Comparator.comparingDouble(PhaseSummary::meanBatteryA));
         String title = notCarried
-                .map(phase -> "In " + PlainText.quoted(phase.phase()) + " the battery adds "
+                .map(phase -> "In " + PlainText.quoted(phase.phase()) + " "
+                        + batteries().all() + batteries().verb(" adds ", " add ")
                         + PlainText.amperes(phase.meanBatteryA()) + " to what the alternator gives")
                 .or(() -> off.map(this::carriedAlone))
                 .orElse("The alternator carries every load");
-        return new Heading(title, "Mean currents by circuit, against what alternator and battery give");
+        return new Heading(
+                title,
+                "Mean currents by circuit, against what alternator and "
+                        + batteries().verb("battery", "batteries")
+                        + " give");
     }
 
     /** What the battery carried in a phase while everything was on: up to the first loss of a supply in it. */
@@ -97,12 +119,26 @@ public record ChartTitle(RunStory story) {
                 .orElse(endS);
         double meanA = story.trace().rows().stream()
                 .filter(row -> row.timeS() > phase.startS() && row.timeS() <= lostS)
-                .mapToDouble(TraceRow::batteryMeanA)
+                .mapToDouble(row -> row.batteryMeanA()
+                        + row.equipment().map(EquipmentSample::batteryMeanA).orElse(0.0))
                 .average()
                 .orElse(phase.meanBatteryA());
         String until = lostS < endS ? ", until the first supply is lost" : "";
-        return "In " + PlainText.quoted(phase.phase()) + " the battery carries " + PlainText.amperes(meanA) + " alone"
+        return "In " + PlainText.quoted(phase.phase()) + " " + batteries().all()
+                + batteries().verb(" carries ", " carry ")
+                + PlainText.amperes(meanA) + " alone"
                 + until;
+    }
+
+    /** Current through the link: how much it passes. */
+    public Heading link(AuxiliaryBattery auxiliary, LinkSummary link) {
+        String back =
+                link.toStarterAh() < LITTLE_AH ? "" : ", and " + PlainText.ampereHours(link.toStarterAh()) + " back";
+        String title = link.toEquipmentAh() < LITTLE_AH && back.isEmpty()
+                ? "Nothing passes " + PlainText.quoted(link.link())
+                : PlainText.quoted(link.link()) + " passes " + PlainText.ampereHours(link.toEquipmentAh())
+                        + " to the equipment node" + back;
+        return new Heading(title, "Mean current towards the equipment node; " + LinkText.settings(auxiliary.link()));
     }
 
     /** Alternator output over engine speed: from which speed on it carries the load. */
@@ -133,11 +169,17 @@ public record ChartTitle(RunStory story) {
     /** A few flash cycles: how far the voltage swings. */
     public Heading flash() {
         double untilS = first(EventKind.CUTOFF_TRIPPED).map(Event::timeS).orElse(Double.POSITIVE_INFINITY);
+        boolean sensedBehindLink = story.scenario().vehicle().cutoffs().stream()
+                .limit(1)
+                .map(LowVoltageCutoff::sense)
+                .anyMatch(sense -> sense instanceof SensePoint.EquipmentNode
+                        || (sense instanceof SensePoint.FeedEnd end
+                                && batteries().isBehindLink(end.circuit())));
         // the loads' going when a contact opens is no flash
         DoubleSummaryStatistics node = story.waveform().stream()
                 .filter(point ->
                         point.timeS() < untilS || story.waveform().get(0).timeS() >= untilS)
-                .mapToDouble(WaveformPoint::nodeV)
+                .mapToDouble(sensedBehindLink ? WaveformPoint::sensedV : WaveformPoint::nodeV)
                 .summaryStatistics();
         double fromS = story.waveform().get(0).timeS();
         String title = node.getMax() - node.getMin() < NOTICEABLE_V

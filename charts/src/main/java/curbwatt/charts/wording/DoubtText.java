@@ -45,7 +45,7 @@ public final class DoubtText {
                         + " restart again and again, and the model does not follow that.";
             case TEMPERATURE_OUT_OF_MODEL ->
                 "All figures of " + subject
-                        + ": it was colder than −30 °C or hotter than 50 °C, where the model has nothing to stand on.";
+                        + ": it was colder than −20 °C or hotter than 50 °C, where the model has nothing to stand on.";
             case DEEP_DISCHARGE ->
                 "The next scene: " + subject
                         + " was drawn below half its charge, which shortens its life; after some of these it holds less than its"

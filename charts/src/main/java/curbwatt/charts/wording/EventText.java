@@ -18,12 +18,15 @@ public final class EventText {
             case PHASE_BEGAN -> "Phase " + subject + " begins.";
             case ENGINE_STARTED -> "The engine starts: " + cranking + ".";
             case ENGINE_STOPPED -> "The engine is switched off.";
+            case IDLE_RAISED -> subject + " raises the engine's idle speed" + at + ".";
+            case IDLE_RELEASED -> subject + " lets the engine's idle speed go back" + at + ".";
             case ENGINE_DID_NOT_START -> "The engine does not start: " + cranking + ". It stays off.";
             case WARNING_BEGAN -> subject + " warns" + at + ".";
             case WARNING_ENDED -> subject + " stops warning" + at + ".";
             case CUTOFF_TRIPPED -> subject + " opens" + at + ".";
             case RUN_TIME_LIMIT_REACHED -> subject + " opens: its run-time limit with the engine off is reached.";
             case CUTOFF_RECLOSED -> subject + " closes again" + at + ".";
+            case FUSE_OPENED -> "The fuse of " + subject + " opens" + at + ".";
             case LINK_CLOSED -> subject + " joins the batteries" + at + ".";
             case LINK_OPENED -> subject + " parts the batteries" + at + ".";
             case LOAD_DROPPED_OUT -> subject + " drops out" + at + ".";

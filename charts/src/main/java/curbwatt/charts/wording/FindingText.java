@@ -1,8 +1,7 @@
 package curbwatt.charts.wording;
 
+import curbwatt.charts.run.RunStory;
 import curbwatt.engine.result.CrankCheck;
-import curbwatt.engine.result.RunResult;
-import curbwatt.engine.vehicle.Vehicle;
 import curbwatt.engine.verdict.Finding;
 import curbwatt.engine.verdict.Requirement;
 import java.util.Optional;
@@ -11,10 +10,9 @@ import java.util.Optional;
  * What a requirement asked, what came of it, and why.
  *
  * @param finding the finding
- * @param vehicle the vehicle it was about
- * @param result the run
+ * @param story the run it is about
  */
-public record FindingText(Finding finding, Vehicle vehicle, RunResult result) {
+public record FindingText(Finding finding, RunStory story) {
 
     private static final int MOST_NAMES = 3;
 
@@ -31,7 +29,7 @@ public record FindingText(Finding finding, Vehicle vehicle, RunResult result) {
                     : "the engine starts with " + PlainText.volts(start.marginV()) + " to spare";
         }
         if (requirement instanceof Requirement.KeepCharge) {
-            return "the battery keeps " + limit() + " of its charge";
+            return new BatteryText(story).starter() + " keeps " + limit() + " of its charge";
         }
         Requirement.KeepVoltage keep = (Requirement.KeepVoltage) requirement;
         return PlainText.quoted(keep.circuit()) + " gets at least " + limit();
@@ -58,7 +56,7 @@ public record FindingText(Finding finding, Vehicle vehicle, RunResult result) {
             return finding.met()
                     ? PlainText.names(hold.circuits()) + (hold.circuits().size() == 1 ? " stays" : " stay")
                             + " on for all of the " + PlainText.time(hold.durationS()) + " asked."
-                    : new LossText(finding, vehicle, result).sentence() + " " + PlainText.names(hold.circuits())
+                    : new LossText(finding, story).sentence() + " " + PlainText.names(hold.circuits())
                             + (hold.circuits().size() == 1 ? " was" : " were") + " to stay on for " + limit() + ".";
         }
         if (requirement instanceof Requirement.WillStart) {
@@ -69,7 +67,14 @@ public record FindingText(Finding finding, Vehicle vehicle, RunResult result) {
             return "The voltage at " + PlainText.quoted(keep.circuit()) + verb + figure() + "; " + limit()
                     + " were asked.";
         }
-        return "The battery's charge" + verb + figure() + "; " + limit() + " were asked.";
+        String below = new ChargeCrossing(story)
+                .decidedS(finding).stream()
+                        .mapToObj(atS ->
+                                " It is below that from " + (atS < 1 ? "the start" : PlainText.time(atS)) + " on.")
+                        .findFirst()
+                        .orElse("");
+        String battery = new BatteryText(story).isPair() ? "The starter battery's charge" : "The battery's charge";
+        return battery + verb + figure() + "; " + limit() + " were asked." + below;
     }
 
     /** The figure with as many digits as tell it from the limit. */
@@ -85,7 +90,7 @@ public record FindingText(Finding finding, Vehicle vehicle, RunResult result) {
     /** Names as long as there are few; the sentence that gives the reason has them all. */
     private String circuits(Requirement.HoldCircuits hold) {
         int asked = hold.circuits().size();
-        int all = vehicle.circuits().size();
+        int all = story.scenario().vehicle().circuits().size();
         if (asked <= MOST_NAMES) {
             return PlainText.names(hold.circuits());
         }
@@ -115,13 +120,13 @@ public record FindingText(Finding finding, Vehicle vehicle, RunResult result) {
     }
 
     private String crankReason() {
-        Optional<CrankCheck> worst = new RestartText(result).worst();
+        Optional<CrankCheck> worst = new RestartText(story.result()).worst();
         if (worst.isEmpty()) {
             return "The scene never asks the engine to start.";
         }
         CrankCheck check = worst.get();
         String when = check.timeS() < 1 ? "At the start" : "After " + PlainText.time(check.timeS());
-        String where = when + ", in " + PlainText.quoted(check.phase()) + ", the battery ";
+        String where = when + ", in " + PlainText.quoted(check.phase()) + ", " + new BatteryText(story).starter() + " ";
         String needed = "; " + PlainText.volts(check.minimumV()) + " are needed at "
                 + PlainText.number(check.batteryC(), 0) + " °C.";
         String there = Double.isInfinite(check.lowestV())

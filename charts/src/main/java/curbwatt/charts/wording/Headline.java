@@ -42,7 +42,7 @@ public record Headline(RunStory story) {
     }
 
     private String blame(Finding finding) {
-        FindingText text = new FindingText(finding, story.scenario().vehicle(), story.result());
+        FindingText text = new FindingText(finding, story);
         Requirement requirement = finding.requirement();
         if (requirement instanceof Requirement.WillStart) {
             return finding.figure() < 0
@@ -50,7 +50,7 @@ public record Headline(RunStory story) {
                     : "Starts again, but with " + text.figure() + " to spare instead of " + text.limit() + ".";
         }
         if (requirement instanceof Requirement.HoldCircuits) {
-            LossText loss = new LossText(finding, story.scenario().vehicle(), story.result());
+            LossText loss = new LossText(finding, story);
             return (loss.isCutoff() ? "Cut off too early: " : "Lost too early: ") + loss.act() + "; asked were "
                     + text.limit() + ".";
         }
@@ -58,8 +58,8 @@ public record Headline(RunStory story) {
             return "Too little voltage: " + PlainText.quoted(keep.circuit()) + " is down to " + text.figure()
                     + "; asked were " + text.limit() + ".";
         }
-        return "Drains the battery too far: below " + text.limit() + " charge" + below(finding.limit()) + ", down to "
-                + text.figure() + ".";
+        return "Drains " + new BatteryText(story).starter() + " too far: below " + text.limit() + " charge"
+                + below(finding.limit()) + ", down to " + text.figure() + ".";
     }
 
     private String praise() {
@@ -115,10 +115,10 @@ public record Headline(RunStory story) {
 
     /** When the charge first lay below a share, as far as the trace tells. */
     private String below(double fraction) {
-        return story.trace().rows().stream()
-                .filter(row -> row.stateOfChargeFraction() < fraction)
-                .findFirst()
-                .map(row -> " " + PlainText.after(row.timeS()))
-                .orElse("");
+        return new ChargeCrossing(story)
+                .belowS(fraction).stream()
+                        .mapToObj(timeS -> " " + PlainText.after(timeS))
+                        .findFirst()
+                        .orElse("");
     }
 }

@@ -1,6 +1,7 @@
 package curbwatt.charts.wording;
 
 import curbwatt.charts.run.RunStory;
+import curbwatt.engine.result.BatterySummary;
 import curbwatt.engine.result.CrankCheck;
 import curbwatt.engine.result.RunResult;
 import java.util.List;
@@ -19,6 +20,17 @@ public record KeyFigure(String name, String value, String remark) {
     public static List<KeyFigure> of(RunStory story) {
         RunResult result = story.result();
         double meanA = 3600 * result.charge().loadsAh() / result.durationS();
+        KeyFigure load = new KeyFigure(
+                "Mean load",
+                PlainText.amperes(meanA),
+                PlainText.ampereHours(result.charge().loadsAh()) + " over " + PlainText.time(result.durationS()));
+        if (result.batteries().size() > 1) {
+            return List.of(
+                    battery("Starter battery at the end", result.batteries().get(0)),
+                    battery("Auxiliary battery at the end", result.batteries().get(1)),
+                    restart(result),
+                    load);
+        }
         return List.of(
                 new KeyFigure("Lowest voltage", PlainText.volts(result.lowestV()), PlainText.after(result.lowestAtS())),
                 new KeyFigure(
@@ -26,11 +38,15 @@ public record KeyFigure(String name, String value, String remark) {
                         PlainText.percent(result.endChargeFraction()),
                         "lowest " + PlainText.percent(result.lowestChargeFraction())),
                 restart(result),
-                new KeyFigure(
-                        "Mean load",
-                        PlainText.amperes(meanA),
-                        PlainText.ampereHours(result.charge().loadsAh()) + " over "
-                                + PlainText.time(result.durationS())));
+                load);
+    }
+
+    private static KeyFigure battery(String name, BatterySummary battery) {
+        return new KeyFigure(
+                name,
+                PlainText.percent(battery.endChargeFraction()),
+                "lowest " + PlainText.percent(battery.lowestChargeFraction()) + ", "
+                        + PlainText.volts(battery.lowestV()));
     }
 
     private static KeyFigure restart(RunResult result) {

@@ -16,7 +16,8 @@ public final class PlainText {
     private PlainText() {}
 
     /**
-     * A time as "45 s", "3 min 20 s", "48 min", "1 h 52 min" or "3 d 4 h". Cut, not rounded, so that nothing is said to have
+     * A time as "45 s", "3 min 20 s", "48 min", "1 h 52 min" or "3 d 4 h". Cut, not rounded, so that nothing is said
+     * to have
      * lasted longer than it did.
      *
      * @param timeS time (s), 0 or above

@@ -47,7 +47,14 @@ record TripSoftness(RunStory story) {
         }
         TraceRow first = before.get(0);
         TraceRow last = before.get(before.size() - 1);
-        return (first.nodeMeanV() - last.nodeMeanV()) / (last.timeS() - first.timeS());
+        return (meanV(first, trip) - meanV(last, trip)) / (last.timeS() - first.timeS());
+    }
+
+    /** Mean voltage of the node that feeds the cutoff's circuits (V). */
+    private double meanV(TraceRow row, Event trip) {
+        return row.equipment().isPresent() && new BatteryText(story).isBehindLink(trip.subject())
+                ? row.equipment().get().nodeMeanV()
+                : row.nodeMeanV();
     }
 
     private double phaseStartS(double timeS) {

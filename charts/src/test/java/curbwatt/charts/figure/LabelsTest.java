@@ -3,6 +3,7 @@ package curbwatt.charts.figure;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import curbwatt.charts.run.RunStory;
+import curbwatt.charts.run.SampleRun;
 import curbwatt.engine.event.Event;
 import curbwatt.engine.event.EventKind;
 import java.awt.Graphics2D;
@@ -57,6 +58,26 @@ class LabelsTest {
                         new Event(3600.1, EventKind.LOAD_DROPPED_OUT, "dock", 10.5, 0.5)));
 
         assertThat(texts(VoltageFigure.of(story, Pictures.CAPTION))).contains("2 drop-outs 1:00");
+    }
+
+    @Test
+    void bothNodesAndBothCutoffsAreLabelled() {
+        RunStory story = SampleRun.TWO_BATTERIES.story();
+        assertThat(texts(VoltageFigure.of(story, Pictures.CAPTION)))
+                .anyMatch(text -> text.matches("starter node 1\\d\\.\\d\\d V"))
+                .anyMatch(text -> text.matches("equipment node 1\\d\\.\\d\\d V"))
+                .contains("trip 11.80 V, Light cutoff", "trip 11.20 V, Radio cutoff", "link opens 0:08");
+        assertThat(texts(BalanceFigure.of(story, Pictures.CAPTION)))
+                .contains("starter battery", "auxiliary battery", "charging starter", "charging auxiliary");
+        assertThat(texts(LinkFigure.of(story, Pictures.CAPTION).orElseThrow()))
+                .contains("link closes 2:08", "closed 19 % of the time");
+        assertThat(LinkFigure.of(SampleStory.nightClosure(), Pictures.CAPTION)).isEmpty();
+    }
+
+    @Test
+    void aNarrowPhaseHasItsNameInTwoLines() {
+        List<String> texts = texts(VoltageFigure.of(SampleRun.TWO_BATTERIES.story(), Pictures.CAPTION));
+        assertThat(texts).contains("Drive", "out", "Lane watch").doesNotContain("Drive…");
     }
 
     @Test

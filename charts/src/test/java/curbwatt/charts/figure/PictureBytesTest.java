@@ -3,6 +3,7 @@ package curbwatt.charts.figure;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import curbwatt.charts.run.RunStory;
+import curbwatt.charts.run.SampleRun;
 import curbwatt.engine.event.Event;
 import curbwatt.engine.event.EventKind;
 import java.awt.image.BufferedImage;
@@ -111,6 +112,8 @@ class PictureBytesTest {
         return Stream.of(
                 SampleStory.nightClosure(),
                 SampleStory.withoutAlternator(),
+                SampleRun.TWO_BATTERIES.story(),
+                SampleRun.CHARGER.story(),
                 SampleStory.engineOff(600, List.of()),
                 SampleStory.engineOff(5 * 86400, chatter(5 * 86400)),
                 SampleStory.engineOff(4 * SampleStory.HOUR_S, chatter(4 * SampleStory.HOUR_S)));

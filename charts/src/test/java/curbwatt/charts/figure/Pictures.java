@@ -20,6 +20,7 @@ final class Pictures {
         List<Picture> pictures = new ArrayList<>();
         pictures.add(VoltageFigure.of(story, CAPTION));
         pictures.add(BalanceFigure.of(story, CAPTION));
+        LinkFigure.of(story, CAPTION).ifPresent(pictures::add);
         AlternatorFigure.of(story, CAPTION).ifPresent(pictures::add);
         FlashFigure.of(story, CAPTION).ifPresent(pictures::add);
         pictures.add(DischargeFigure.of(curves(), CAPTION));

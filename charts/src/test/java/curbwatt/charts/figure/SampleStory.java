@@ -26,6 +26,7 @@ import curbwatt.engine.powertrain.EngineSpeed;
 import curbwatt.engine.powertrain.Starter;
 import curbwatt.engine.result.ChargeLedger;
 import curbwatt.engine.result.EnergyLedger;
+import curbwatt.engine.result.EngineSummary;
 import curbwatt.engine.result.PhaseSummary;
 import curbwatt.engine.result.RunResult;
 import curbwatt.engine.result.Trace;
@@ -213,8 +214,9 @@ final class SampleStory {
                 List.of(),
                 List.of(),
                 Optional.empty(),
-                new ChargeLedger(0, 0, 0, 0, 0, 0, 0, 0, 0),
-                new EnergyLedger(0, 0, 0, 0, 0, 0, 0, 0),
+                new EngineSummary(0, 0, 0, 0, OptionalDouble.empty()),
+                new ChargeLedger(0, 0, 0, 0, 0, 0, 0, 0, 0, 0),
+                new EnergyLedger(0, 0, 0, 0, 0, 0, 0, 0, 0),
                 11.73,
                 2.24 / 4 * scene.durationS(),
                 last.stateOfChargeFraction(),

@@ -23,6 +23,16 @@ class TraceCsvTest {
     }
 
     @Test
+    void hasColumnsForASecondBatteryOnlyWhereThereIsOne() {
+        List<String> lines =
+                TraceCsv.of(SampleRun.TWO_BATTERIES.story().trace()).lines().toList();
+        assertThat(lines.get(0))
+                .contains(",batteryC,equipmentV,equipmentMinV,equipmentMeanV,equipmentMaxV,auxiliaryMeanA,linkMeanA,"
+                        + "auxiliaryStateOfCharge,auxiliaryC,loadMeanA:Chassis,");
+        assertThat(lines).allSatisfy(line -> assertThat(line.split(",", -1)).hasSize(24));
+    }
+
+    @Test
     void endsLinesAsTheStandardSays() {
         assertThat(TraceCsv.of(SampleRun.HOLDS.story().trace()))
                 .endsWith("\r\n")

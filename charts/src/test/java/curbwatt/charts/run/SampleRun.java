@@ -15,6 +15,10 @@ public enum SampleRun {
     STRANDS(SampleScenario::strands),
     /** A radio falls silent. */
     DROPS_OUT(SampleScenario::dropsOut),
+    /** The auxiliary battery behind a charge-sensing relay runs low. */
+    TWO_BATTERIES(TwoBatteryScenario::relay),
+    /** The auxiliary battery is charged by a charger, and the cutoff senses at the end of a feed. */
+    CHARGER(TwoBatteryScenario::charger),
     /** Nothing is asked. */
     ASKS_NOTHING(SampleScenario::asksNothing);
 

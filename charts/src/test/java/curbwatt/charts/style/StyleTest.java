@@ -29,7 +29,8 @@ class StyleTest {
 
     /** 4.5 to 1 is what the guidelines ask for text (criterion 1.4.3). */
     @ParameterizedTest
-    @CsvSource({"INK", "MUTED", "VOLTAGE", "SENSED", "CHARGE", "ALTERNATOR_INK", "ALARM", "WARNING", "HELD"})
+    @CsvSource({"INK", "MUTED", "VOLTAGE", "SENSED", "EQUIPMENT", "CHARGE", "ALTERNATOR_INK", "ALARM", "WARNING", "HELD"
+    })
     void coloursThatCarryTextStandOutFromPaper(Palette colour) {
         assertThat(contrast(colour.color(), Palette.PAPER.color())).isGreaterThan(4.5);
     }
@@ -41,6 +42,7 @@ class StyleTest {
         }
         assertThat(contrast(Palette.ALTERNATOR.color(), Palette.BATTERY.color()))
                 .isGreaterThan(1.02);
+        assertThat(contrast(Palette.EQUIPMENT.color(), Palette.BATTERY.color())).isGreaterThan(1.5);
     }
 
     @Test

@@ -40,7 +40,8 @@ class FindingTextTest {
         assertThat(of(SampleRun.CUT_OFF_EARLY, 1).reason())
                 .matches("The battery's charge stays above 8\\d %; 50 % were asked\\.");
         assertThat(of(SampleRun.STRANDS, 1).reason())
-                .matches("The battery's charge falls to 2\\d %; 50 % were asked\\.");
+                .matches(
+                        "The battery's charge falls to 2\\d %; 50 % were asked\\. It is below that from 2 h \\d+ min on\\.");
     }
 
     @Test
@@ -51,7 +52,6 @@ class FindingTextTest {
 
     private static FindingText of(SampleRun run, int index) {
         RunStory story = run.story();
-        return new FindingText(
-                story.verdict().findings().get(index), story.scenario().vehicle(), story.result());
+        return new FindingText(story.verdict().findings().get(index), story);
     }
 }

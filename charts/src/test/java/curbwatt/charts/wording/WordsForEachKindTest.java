@@ -66,7 +66,7 @@ class WordsForEachKindTest {
     @Test
     void ledgersSayThatTheyClose() {
         RunStory story = SampleRun.HOLDS.story();
-        assertThat(LedgerText.charge(story.result().charge())).last().asString().contains("less than a millionth");
-        assertThat(LedgerText.energy(story.result().energy())).hasSize(3);
+        assertThat(LedgerText.charge(story.result())).last().asString().contains("less than a millionth");
+        assertThat(LedgerText.energy(story.result())).hasSize(3);
     }
 }

@@ -4,7 +4,9 @@ import curbwatt.engine.numeric.MonotoneCubic;
 import curbwatt.engine.quantity.Require;
 import java.util.List;
 
-/** Voltage of a battery's cells in series at rest, by charge and temperature. Immutable; never falls with the charge. */
+/**
+ * Voltage of a battery's cells in series at rest, by charge and temperature. Immutable; never falls with the charge.
+ */
 public sealed interface RestVoltage {
 
     /**
@@ -26,7 +28,8 @@ public sealed interface RestVoltage {
     /**
      * A straight line, which goes on beyond empty and full.
      *
-     * @param emptyV at 25 °C and state of charge 0, V. Flooded: public rest-voltage table credited to BCI. AGM: fitted to
+     * @param emptyV at 25 °C and state of charge 0, V. Flooded: public rest-voltage table credited to BCI. AGM: fitted
+     *     to
      *     one measured 100 Ah battery
      * @param fullV at 25 °C and state of charge 1, V. Sources as before
      * @param perKelvinV rise with temperature, V/K. Slope of the BCI table near room temperature

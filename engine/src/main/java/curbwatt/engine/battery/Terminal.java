@@ -111,7 +111,8 @@ public final class Terminal {
     }
 
     /**
-     * Returns the voltage of a battery that is left alone or being charged, before the charging current adds to it, V. As
+     * Returns the voltage of a battery that is left alone or being charged, before the charging current adds to it, V.
+     * As
      * {@link #openV}, but finite: the last thousandth of the head is not told apart.
      *
      * @param removedAh q, net charge removed, Ah
@@ -133,7 +134,8 @@ public final class Terminal {
     }
 
     /**
-     * Returns what a current takes off the voltage, V: activation, resistance and, charging, the missing charge; below 0
+     * Returns what a current takes off the voltage, V: activation, resistance and, charging, the missing charge; below
+     * 0
      * when charging.
      *
      * @param surface s, see {@link #surfaceState}

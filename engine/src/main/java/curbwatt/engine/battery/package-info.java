@@ -1,5 +1,6 @@
 /**
- * A battery, lead-acid or LFP, as one electrical node: charge with a memory of the rate it was drawn at, terminal voltage,
+ * A battery, lead-acid or LFP, as one electrical node: charge with a memory of the rate it was drawn at, terminal
+ * voltage,
  * charging, gassing, cold, age.
  *
  * <p>{@link curbwatt.engine.battery.BatteryParameters} (what the label says) and

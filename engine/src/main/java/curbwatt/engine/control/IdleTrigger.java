@@ -46,7 +46,8 @@ public sealed interface IdleTrigger {
      * The battery gives current although the engine runs.
      *
      * @param levelA asks above (A), discharging counts positive, −50 … 500
-     * @param recoveredA lets go at and below (A), below the level; negative: only once the battery is charged with so much
+     * @param recoveredA lets go at and below (A), below the level; negative: only once the battery is charged with so
+     *     much
      */
     record Discharging(double levelA, double recoveredA) implements IdleTrigger {
         /** Refuses figures out of range and levels that leave no hysteresis. */

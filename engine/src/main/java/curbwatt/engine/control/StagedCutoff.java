@@ -1,8 +1,10 @@
 package curbwatt.engine.control;
 
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Objects;
+import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
@@ -44,6 +46,30 @@ public record StagedCutoff(LowVoltageCutoff last, List<SheddingStep> steps, Set<
     /** A cutoff without steps. */
     public static StagedCutoff of(LowVoltageCutoff cutoff) {
         return new StagedCutoff(cutoff, List.of(), Set.of());
+    }
+
+    /**
+     * The steps and the cutoff as devices of their own, the steps first: they sense at one place through one filter,
+     * so that
+     * their readings are one.
+     */
+    public List<LowVoltageCutoff> devices() {
+        List<LowVoltageCutoff> devices = new ArrayList<>();
+        for (SheddingStep step : steps) {
+            devices.add(new LowVoltageCutoff(
+                    step.name(),
+                    last.sense(),
+                    last.filterTimeConstantS(),
+                    last.sensorErrorV(),
+                    OptionalDouble.empty(),
+                    step.levelV(),
+                    step.delayS(),
+                    step.reclose(),
+                    OptionalDouble.empty(),
+                    step.circuits()));
+        }
+        devices.add(last);
+        return List.copyOf(devices);
     }
 
     /** Every circuit that a step or the cutoff can disconnect. */

@@ -20,7 +20,8 @@ import java.util.Set;
  * @param installed the vehicle
  * @param rule whose test
  * @param circuits names of the circuits that make up the load that the rule asks for
- * @param idleRpm engine speed (1/min): low idle for the fire apparatus rule, at most the maker's high idle for the ambulance
+ * @param idleRpm engine speed (1/min): low idle for the fire apparatus rule, at most the maker's high idle for the
+ *     ambulance
  */
 public record IdleBalanceTest(Vehicle installed, Rule rule, Set<String> circuits, double idleRpm) implements DutyTest {
 

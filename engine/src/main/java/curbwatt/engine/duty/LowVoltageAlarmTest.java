@@ -17,12 +17,14 @@ import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
- * Low-voltage alarm test: engine off, total continuous load on from a full battery; the alarm must sound within 140 s of
+ * Low-voltage alarm test: engine off, total continuous load on from a full battery; the alarm must sound within 140 s
+ * of
  * the battery reaching 11.70 V, and the engine must start then. NFPA 1901, as a public specification quotes it.
  *
  * <p>A scene's phases have fixed lengths, and the time at which 11.70 V is reached is not known beforehand. So it takes
  * two runs: one with ample {@code offS}, then one of {@link #endingAfter}, which starts the engine 140 s after that
- * moment. The alarm is the warning of any of the vehicle's cutoffs. The voltage is read by a test voltmeter: a load at the
+ * moment. The alarm is the warning of any of the vehicle's cutoffs. The voltage is read by a test voltmeter: a load at
+ * the
  * node that draws nothing and drops out at 11.70 V.
  *
  * @param installed the vehicle

@@ -12,10 +12,12 @@ import java.util.Set;
 
 /**
  * Reserve capacity test: engine off, minimum continuous load on for ten minutes from a full battery; not more than half
- * the reserve capacity may be used, and the engine must start again. NFPA 1901, as a public purchase specification quotes
+ * the reserve capacity may be used, and the engine must start again. NFPA 1901, as a public purchase specification
+ * quotes
  * it.
  *
- * <p>Half of a reserve of RC minutes at 25 A is 0.5 · RC · 25 A: in ten minutes a mean load of 1.25 · RC amperes, whatever
+ * <p>Half of a reserve of RC minutes at 25 A is 0.5 · RC · 25 A: in ten minutes a mean load of 1.25 · RC amperes,
+ * whatever
  * the rate makes of it.
  *
  * @param installed the vehicle

@@ -27,6 +27,8 @@ public enum EventKind {
     RUN_TIME_LIMIT_REACHED,
     /** The contact closed again [cutoff]. */
     CUTOFF_RECLOSED,
+    /** A circuit's fuse opened [circuit]. */
+    FUSE_OPENED,
     /** The link between the batteries closed, or its charger started [link]. */
     LINK_CLOSED,
     /** The link between the batteries opened, or its charger stopped [link]. */

@@ -5,7 +5,8 @@ import curbwatt.engine.quantity.Require;
 /**
  * What joins the starter node S and the equipment node X. Currents count positive from S to X.
  *
- * <p>A link is one of two things to the network: a <em>path</em> whose current follows from the voltages at its ends, or a
+ * <p>A link is one of two things to the network: a <em>path</em> whose current follows from the voltages at its ends,
+ * or a
  * <em>charger</em> that takes power at S and gives a regulated current at X.
  */
 public sealed interface BatteryLink {

@@ -9,7 +9,8 @@ import java.util.Objects;
  * <p>Straight in P and, between points, in rpm: over a step in which both run straight, the mean of the rates at its
  * ends is the exact mean. Not for driving, where the wheels take most of the fuel.
  *
- * <p>Efficiency is an input. Published: 0.67 baseline of European Commission decision 2017/785; about 0.50 in a textbook
+ * <p>Efficiency is an input. Published: 0.67 baseline of European Commission decision 2017/785; about 0.50 in a
+ * textbook
  * for a usual claw-pole machine, 0.55 in a public paper on alternators; 0.52 to 0.70 over the map of one heavy-truck
  * machine in a public laboratory's simulation data. The electrical part of the fuel is in inverse proportion to it.
  *

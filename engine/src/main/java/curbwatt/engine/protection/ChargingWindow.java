@@ -3,7 +3,8 @@ package curbwatt.engine.protection;
 import curbwatt.engine.quantity.Require;
 
 /**
- * What a pack asks of whatever charges it. The protection does not hold a charger to it; it switches off when its own limits,
+ * What a pack asks of whatever charges it. The protection does not hold a charger to it; it switches off when its own
+ * limits,
  * which lie further out, are passed.
  *
  * @param leastV charging voltage below which the pack is not filled, V, 12 to 16

@@ -3,7 +3,8 @@ package curbwatt.engine.protection;
 import curbwatt.engine.quantity.Require;
 
 /**
- * One limit: passed when a reading has been beyond the trip level for a delay without a break, released when it has been at or
+ * One limit: passed when a reading has been beyond the trip level for a delay without a break, released when it has
+ * been at or
  * back beyond the release level for another.
  *
  * @param trip level beyond which the limit is passed; above it or below it, as its {@link Reason} says
@@ -40,7 +41,8 @@ public record Limit(double trip, double release, String unit, double tripDelayS,
      *
      * @param tripA current above which it is passed, A
      * @param tripDelayS unbroken time above it, s
-     * @param retryS time after which it lets go: an open switch carries no current, so that the reading is back at once, s
+     * @param retryS time after which it lets go: an open switch carries no current, so that the reading is back at
+     *     once, s
      */
     public static Limit amperes(double tripA, double tripDelayS, double retryS) {
         return new Limit(tripA, tripA, "A", tripDelayS, retryS);

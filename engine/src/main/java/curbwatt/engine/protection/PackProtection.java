@@ -38,11 +38,16 @@ public record PackProtection(Map<Reason, Limit> limits, ChargingWindow charging)
     /**
      * Returns the protection usual for a pack.
      *
-     * <p>Voltages: cut off at 10.0 V, discharged again from 10.5 V up; no charge above 15.2 V, charged again from 14.4 V down (a
-     * maker's public table of settings). Delays: 5 s and 1 s (a public data sheet of a four-cell board: 4 to 6 s, 0.5 to 2 s).
-     * Currents: twice the continuous one for 1 s (the same: two to three times, 0.5 to 1.5 s), another try after 30 s (common
-     * practice). Temperatures: charge 0 to 45 °C, discharge −20 to 60 °C (a public data sheet of a 12.8 V pack), each with 5 K to
-     * come back (common practice). Charging voltage 14.2 to 14.6 V, current half the capacity in an hour (common practice).
+     * <p>Voltages: cut off at 10.0 V, discharged again from 10.5 V up; no charge above 15.2 V, charged again from 14.4
+     * V down (a
+     * maker's public table of settings). Delays: 5 s and 1 s (a public data sheet of a four-cell board: 4 to 6 s, 0.5
+     * to 2 s).
+     * Currents: twice the continuous one for 1 s (the same: two to three times, 0.5 to 1.5 s), another try after 30 s
+     * (common
+     * practice). Temperatures: charge 0 to 45 °C, discharge −20 to 60 °C (a public data sheet of a 12.8 V pack), each
+     * with 5 K to
+     * come back (common practice). Charging voltage 14.2 to 14.6 V, current half the capacity in an hour (common
+     * practice).
      *
      * @param capacityAh capacity, Ah
      * @param continuousA discharging current that the pack is rated for, A

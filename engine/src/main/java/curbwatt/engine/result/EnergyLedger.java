@@ -5,7 +5,8 @@ package curbwatt.engine.result;
  * linkLossWh + batteryLossWh + gassingWh + remainderWh}.
  *
  * @param alternatorWh electrical energy from the alternator (Wh)
- * @param releasedWh fall of the batteries' stored energy, taken at rest voltage and 25 °C (Wh); negative: they were charged
+ * @param releasedWh fall of the batteries' stored energy, taken at rest voltage and 25 °C (Wh); negative: they were
+ *     charged
  * @param loadsWh energy drawn at the loads' own terminals (Wh)
  * @param starterWh energy drawn by the starter (Wh)
  * @param feedLossWh heat in the feeds (Wh)

@@ -24,7 +24,8 @@ import java.util.OptionalDouble;
  * @param lowestAtS when (s)
  * @param endChargeFraction state of charge of the starter battery at the end
  * @param lowestChargeFraction lowest state of charge of the starter battery
- * @param smallestFreezingMarginK least distance of the starter battery's temperature above its electrolyte's freezing point (K)
+ * @param smallestFreezingMarginK least distance of the starter battery's temperature above its electrolyte's freezing
+ *     point (K)
  * @param steps number of time steps taken
  */
 public record RunResult(

@@ -1,6 +1,5 @@
 package curbwatt.engine.simulation;
 
-import curbwatt.engine.control.LowVoltageCutoff;
 import curbwatt.engine.control.SensePoint;
 import curbwatt.engine.event.EventKind;
 import curbwatt.engine.vehicle.AuxiliaryBattery;
@@ -9,11 +8,12 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Everything that watches a voltage and acts: the link, cutoffs, loads that drop out, loads that come back.
+ * Everything that watches a voltage or a current and acts: the link, cutoffs, fuses, loads that drop out and come back.
  *
  * <p>Asked about a step that may be taken, it says when the first of them acts; told that the step up to there was
  * taken, it
- * lets that one act. At one instant the link goes before cutoffs and cutoffs before loads, in the vehicle's order, one action at a time.
+ * lets that one act. At one instant the link goes before cutoffs, cutoffs before fuses and fuses before loads, in the
+ * vehicle's order, one action at a time.
  */
 final class Actions {
 
@@ -23,11 +23,14 @@ final class Actions {
     private final Optional<LinkState> link;
     private final String linkName;
     private final RunBook book;
-    private CutoffState cutoff;
-    private int cutoffPlace;
-    private CircuitState circuit;
-    private LoadState load;
-    private boolean linkActs;
+    private Act next = NOTHING;
+
+    private static final Act NOTHING = (timeS, point, charge) -> {};
+
+    /** What the device that is first does. */
+    private interface Act {
+        void at(double timeS, OperatingPoint point, double charge);
+    }
 
     Actions(LoadBank bank, Vehicle vehicle, Optional<LinkState> link, RunBook book) {
         this.bank = bank;
@@ -61,52 +64,57 @@ final class Actions {
     /** Time in a step at which the first of them acts; positive infinity: none does (s). */
     double firstS(double lengthS, OperatingPoint start, OperatingPoint end, boolean engineRuns) {
         double firstS = Double.POSITIVE_INFINITY;
-        cutoff = null;
-        load = null;
-        linkActs = false;
+        next = NOTHING;
         if (link.isPresent()) {
             double actsS = link.get().actsS(lengthS, start.starter.nodeV, end.starter.nodeV);
             if (actsS <= lengthS) {
                 firstS = actsS;
-                linkActs = true;
+                next = this::switchLink;
             }
         }
         for (int i = 0; i < cutoffs.size(); i++) {
             CutoffState state = cutoffs.get(i);
-            state.sense(lengthS, taps[i].voltageV(start), taps[i].voltageV(end));
+            SenseTap tap = taps[i];
+            state.sense(lengthS, tap.voltageV(start), tap.voltageV(end));
             double actsS = state.nextActionS(engineRuns);
             if (actsS < firstS && actsS <= lengthS) {
                 firstS = actsS;
-                linkActs = false;
-                cutoff = state;
-                cutoffPlace = i;
+                next = (timeS, point, charge) -> actOn(state, tap, timeS, point, charge);
+            }
+        }
+        for (int c = 0; c < bank.circuits.size(); c++) {
+            CircuitState state = bank.circuits.get(c);
+            int place = c;
+            double meanA = 0.5 * (start.circuitA[c] + end.circuitA[c]);
+            double opensS = state.fuseOpensInS(meanA);
+            if (opensS < firstS && opensS <= lengthS) {
+                firstS = opensS;
+                next = (timeS, point, charge) -> openFuse(state, place, timeS, point, charge);
             }
         }
         for (int c = 0; c < bank.circuits.size(); c++) {
             CircuitState state = bank.circuits.get(c);
             if (state.hasDropOuts && state.isFed()) {
-                firstS = firstOfLoads(state, state.farReading(lengthS, start.farV[c], end.farV[c]), firstS);
+                firstS = firstOfLoads(c, state.farReading(lengthS, start.farV[c], end.farV[c]), firstS);
             }
         }
         return firstS;
     }
 
-    private double firstOfLoads(CircuitState state, Reading far, double boundS) {
+    private double firstOfLoads(int place, Reading far, double boundS) {
+        CircuitState state = bank.circuits.get(place);
         double firstS = boundS;
         for (int i = 0; i < state.loads.size(); i++) {
-            LoadState candidate = state.loads.get(i);
+            LoadState load = state.loads.get(i);
             double actsS = Double.POSITIVE_INFINITY;
-            if (candidate.droppedOut) {
-                actsS = candidate.returnTimer().expiryS(far);
-            } else if (candidate.mayDropOut()) {
-                actsS = candidate.dropTimer().expiryS(far);
+            if (load.droppedOut) {
+                actsS = load.returnTimer().expiryS(far);
+            } else if (load.mayDropOut()) {
+                actsS = load.dropTimer().expiryS(far);
             }
             if (actsS < firstS && actsS <= far.lengthS()) {
                 firstS = actsS;
-                linkActs = false;
-                cutoff = null;
-                circuit = state;
-                load = candidate;
+                next = (timeS, point, charge) -> switchLoad(state, load, timeS, point.farV[place], charge);
             }
         }
         return firstS;
@@ -122,6 +130,7 @@ final class Actions {
         }
         for (int c = 0; c < bank.circuits.size(); c++) {
             CircuitState state = bank.circuits.get(c);
+            state.warmFuse(0.5 * (start.circuitA[c] + end.circuitA[c]), lengthS);
             if (state.hasDropOuts && state.isFed()) {
                 Reading far = state.farReading(lengthS, start.farV[c], end.farV[c]);
                 for (int i = 0; i < state.loads.size(); i++) {
@@ -136,26 +145,33 @@ final class Actions {
 
     /** Lets the one that {@link #firstS} found act, at the end of the step just taken. */
     void act(double timeS, OperatingPoint point, double charge) {
-        if (linkActs) {
-            LinkState state = link.orElseThrow();
-            state.act();
-            EventKind did = state.isClosed() ? EventKind.LINK_CLOSED : EventKind.LINK_OPENED;
-            book.event(timeS, did, linkName, point.starter.nodeV, charge);
-            return;
+        next.at(timeS, point, charge);
+    }
+
+    private void switchLink(double timeS, OperatingPoint point, double charge) {
+        LinkState state = link.orElseThrow();
+        state.act();
+        EventKind did = state.isClosed() ? EventKind.LINK_CLOSED : EventKind.LINK_OPENED;
+        book.event(timeS, did, linkName, point.starter.nodeV, charge);
+    }
+
+    private void actOn(CutoffState cutoff, SenseTap tap, double timeS, OperatingPoint point, double charge) {
+        EventKind did = cutoff.act();
+        book.event(timeS, did, cutoff.settings.name(), tap.voltageV(point), charge);
+        if (did != EventKind.WARNING_BEGAN && did != EventKind.WARNING_ENDED) {
+            switchContact(cutoff, timeS);
         }
-        if (cutoff != null) {
-            LowVoltageCutoff settings = cutoff.settings;
-            EventKind did = cutoff.act();
-            book.event(timeS, did, settings.name(), taps[cutoffPlace].voltageV(point), charge);
-            if (did != EventKind.WARNING_BEGAN && did != EventKind.WARNING_ENDED) {
-                switchContact(cutoff, timeS);
-            }
-            return;
-        }
-        if (load == null) {
-            return;
-        }
-        double loadV = point.farV[bank.circuits.indexOf(circuit)];
+    }
+
+    private void openFuse(CircuitState circuit, int place, double timeS, OperatingPoint point, double charge) {
+        circuit.openFuse();
+        bank.changed(circuit, timeS);
+        String name = circuit.circuit.name();
+        book.event(timeS, EventKind.FUSE_OPENED, name, point.farV[place], charge);
+        book.lost(place, timeS, name);
+    }
+
+    private void switchLoad(CircuitState circuit, LoadState load, double timeS, double loadV, double charge) {
         boolean returns = load.droppedOut;
         if (returns) {
             load.droppedOut = false;

@@ -18,6 +18,8 @@ final class CircuitState {
 
     boolean disconnected;
     boolean collapsed;
+    private boolean fuseOpen;
+    private double fuseHeat;
     private final Reading farReading = new Reading(0);
 
     CircuitState(Circuit circuit) {
@@ -29,7 +31,7 @@ final class CircuitState {
     }
 
     boolean isFed() {
-        return !disconnected && !collapsed;
+        return !disconnected && !collapsed && !fuseOpen;
     }
 
     /** Adds up anew what the loads draw at a time; to be called whenever one of them has changed. */
@@ -55,6 +57,25 @@ final class CircuitState {
                 allLit.addConstant(state.restingA());
             }
         }
+    }
+
+    /** Time until its fuse opens at a current; positive infinity: it holds, or there is none (s). */
+    double fuseOpensInS(double currentA) {
+        return circuit.fuse().isEmpty() || fuseOpen
+                ? Double.POSITIVE_INFINITY
+                : circuit.fuse().get().opensInS(fuseHeat, currentA);
+    }
+
+    /** Lets a current warm the fuse for a time. */
+    void warmFuse(double currentA, double durationS) {
+        if (circuit.fuse().isPresent() && !fuseOpen) {
+            fuseHeat = circuit.fuse().get().heatAfter(fuseHeat, currentA, durationS);
+        }
+    }
+
+    /** Opens the fuse, for good. */
+    void openFuse() {
+        fuseOpen = true;
     }
 
     /** Takes the supply away or gives it back; what had dropped out starts anew. */

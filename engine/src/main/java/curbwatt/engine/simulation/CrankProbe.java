@@ -9,9 +9,12 @@ import java.util.Optional;
 /**
  * Asks, without changing anything, how low the starter battery's voltage would fall if the engine were cranked now.
  *
- * <p>The starter's inrush and its plateau are drawn one after the other, each as a constant current. Loads that stay on are
- * drawn beside it as if all of them were lit at once; under the node's floor they count as at the floor. Within each part the
- * voltage only falls, so its end is its lowest instant. A link that is closed both ways lets the auxiliary battery help, and
+ * <p>The starter's inrush and its plateau are drawn one after the other, each as a constant current. Loads that stay
+ * on are
+ * drawn beside it as if all of them were lit at once; under the node's floor they count as at the floor. Within each
+ * part the
+ * voltage only falls, so its end is its lowest instant. A link that is closed both ways lets the auxiliary battery
+ * help, and
  * its circuits draw with the others; behind any other link the auxiliary battery stands aside.
  */
 final class CrankProbe {

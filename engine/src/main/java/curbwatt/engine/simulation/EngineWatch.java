@@ -13,7 +13,8 @@ import java.util.function.Function;
 /**
  * The devices that act on the engine, between steps: their settings decide, this class remembers and finds the times.
  *
- * <p>A device waits for its wish to hold for a delay. Within a step voltage and current run straight, so the moment at which
+ * <p>A device waits for its wish to hold for a delay. Within a step voltage and current run straight, so the moment at
+ * which
  * a wish begins or ends is found on that line, and the step is cut there.
  */
 final class EngineWatch {

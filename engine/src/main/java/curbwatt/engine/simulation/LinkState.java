@@ -5,7 +5,8 @@ import curbwatt.engine.link.BatteryLink;
 /**
  * A link between steps: whether it is closed, and the timers that open and close it.
  *
- * <p>To the network a link is a path, a charger, or nothing for now; this class says which, so that the network does not ask
+ * <p>To the network a link is a path, a charger, or nothing for now; this class says which, so that the network does
+ * not ask
  * what kind it is.
  */
 final class LinkState {

@@ -14,8 +14,10 @@ import java.util.List;
  *   g(J) = V_S(−J) − V_X(+J) − V_forward − R J,   g(J) = 0
  * </pre>
  *
- * <p>The voltage of S falls and that of X rises with J, so g falls: one root, found by Newton's method inside a bracket. A
- * one-way path rests at J = 0 if g(0) is not above zero. A charger makes X a node with a regulated source, and asks its power
+ * <p>The voltage of S falls and that of X rises with J, so g falls: one root, found by Newton's method inside a
+ * bracket. A
+ * one-way path rests at J = 0 if g(0) is not above zero. A charger makes X a node with a regulated source, and asks
+ * its power
  * of S.
  */
 final class Network {

@@ -12,19 +12,23 @@ import java.util.List;
  *   f(I) = I − I_gas(V) + I_source + I_given − I_loads(V) − P/V,   V = V_battery(I),   f(I) = 0
  * </pre>
  *
- * <p>f starts below zero at no current and rises; with constant-power loads it turns back beyond the most that battery and
+ * <p>f starts below zero at no current and rises; with constant-power loads it turns back beyond the most that battery
+ * and
  * feeds can deliver. Newton's method from below finds the first root, the one with the high voltage. If f turns, or the
  * voltage falls under the floor, before it has reached zero, there is no operating point.
  *
  * <p>The regulator is tried first: if the source can hold its set-point, the voltage is known and only the battery's
  * current at that voltage is asked for. Otherwise the source gives its largest current.
  *
- * <p>Gassing flows only while the main reaction does not discharge; in the narrow range where a surplus is smaller than the
+ * <p>Gassing flows only while the main reaction does not discharge; in the narrow range where a surplus is smaller
+ * than the
  * gassing current, the main reaction rests and gassing takes the surplus.
  */
 final class NodeSolver {
 
-    /** Voltage below which a 12 V node counts as collapsed (V): 1 V a cell, the end of the long EN 60095-1 start test. */
+    /**
+     * Voltage below which a 12 V node counts as collapsed (V): 1 V a cell, the end of the long EN 60095-1 start test.
+     */
     static final double FLOOR_V = 6;
 
     /** More than any battery reaches by gassing (V). */

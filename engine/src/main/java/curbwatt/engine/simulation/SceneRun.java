@@ -14,7 +14,8 @@ import java.util.OptionalDouble;
 /**
  * One run of one scene: everything that changes while time passes is reachable from here.
  *
- * <p>A step goes from one instant at which something switches to the next, or shorter; it is cut at the first instant at
+ * <p>A step goes from one instant at which something switches to the next, or shorter; it is cut at the first instant
+ * at
  * which a device acts.
  */
 final class SceneRun {

@@ -2,8 +2,10 @@ package curbwatt.engine.vehicle;
 
 import curbwatt.engine.load.Load;
 import curbwatt.engine.quantity.Require;
+import curbwatt.engine.wiring.InstalledFuse;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * A feed from a node and the loads at its far end.
@@ -11,9 +13,15 @@ import java.util.Objects;
  * @param name unique within the vehicle
  * @param node node that the feed starts from
  * @param feedOhm resistance of the loop, out and return (Ω), 0 … 10
+ * @param fuse the fuse at its start, if it is followed
  * @param loads what hangs on it
  */
-public record Circuit(String name, BusNode node, double feedOhm, List<Load> loads) {
+public record Circuit(String name, BusNode node, double feedOhm, Optional<InstalledFuse> fuse, List<Load> loads) {
+
+    /** A circuit whose fuse is not followed. */
+    public Circuit(String name, BusNode node, double feedOhm, List<Load> loads) {
+        this(name, node, feedOhm, Optional.empty(), loads);
+    }
 
     /** A circuit on the starter node. */
     public Circuit(String name, double feedOhm, List<Load> loads) {
@@ -25,6 +33,7 @@ public record Circuit(String name, BusNode node, double feedOhm, List<Load> load
         Objects.requireNonNull(name, "name");
         Objects.requireNonNull(node, "node");
         Require.inside("feedOhm", feedOhm, 0, 10, "Ω");
+        Objects.requireNonNull(fuse, "fuse");
         loads = List.copyOf(loads);
     }
 }

@@ -15,7 +15,8 @@ import java.util.Set;
 import java.util.stream.Stream;
 
 /**
- * A vehicle's 12 V system: the starter node with battery, alternator and starter, and, where there is an auxiliary battery,
+ * A vehicle's 12 V system: the starter node with battery, alternator and starter, and, where there is an auxiliary
+ * battery,
  * the equipment node behind a link. Circuits hang on either.
  *
  * @param name as the user calls it

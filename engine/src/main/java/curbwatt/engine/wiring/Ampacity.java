@@ -3,8 +3,10 @@ package curbwatt.engine.wiring;
 import curbwatt.engine.quantity.Require;
 
 /**
- * Current that a copper wire with 105 °C insulation may carry for as long as one likes: the table of ABYC E-11 and 33 CFR 183.425
- * for boats, whose wires are those of trucks; gauge 20, which it does not have, from a truck builder's public wire table. Between
+ * Current that a copper wire with 105 °C insulation may carry for as long as one likes: the table of ABYC E-11 and 33
+ * CFR 183.425
+ * for boats, whose wires are those of trucks; gauge 20, which it does not have, from a truck builder's public wire
+ * table. Between
  * gauges a straight line over the area, both logarithmic.
  */
 public final class Ampacity {

@@ -5,7 +5,8 @@ import curbwatt.engine.quantity.Require;
 /**
  * What a circuit draws.
  *
- * @param continuousA current that flows for long; of a flashing load its mean or, to be careful, its root mean square, A
+ * @param continuousA current that flows for long; of a flashing load its mean or, to be careful, its root mean square,
+ *     A
  * @param peakA largest current, A, at least the continuous one
  * @param peakS longest time that it lasts in one piece, s
  */

@@ -5,8 +5,10 @@ import java.util.List;
 /**
  * Make of a vehicle fuse: the ratings sold, and between which times it opens at a multiple of its rating.
  *
- * <p>Times of ISO 8820-3 and DIN 72581-3 as a public data sheet and a public fuse page have them; between points a straight line,
- * both axes logarithmic. At its rating a fuse lasts 100 h, below it for ever. Beyond the last point the heat I²t stays the same,
+ * <p>Times of ISO 8820-3 and DIN 72581-3 as a public data sheet and a public fuse page have them; between points a
+ * straight line,
+ * both axes logarithmic. At its rating a fuse lasts 100 h, below it for ever. Beyond the last point the heat I²t stays
+ * the same,
  * as it does when nothing has time to flow off.
  */
 public enum FuseType {
@@ -63,8 +65,10 @@ public enum FuseType {
     }
 
     /**
-     * Returns the geometric mean of the earliest and the latest time, s: the middle of the published band on its logarithmic axis.
-     * Where no latest time is published, below 1.35 times the rating, a line from 100 h at the rating to the band's first middle.
+     * Returns the geometric mean of the earliest and the latest time, s: the middle of the published band on its
+     * logarithmic axis.
+     * Where no latest time is published, below 1.35 times the rating, a line from 100 h at the rating to the band's
+     * first middle.
      */
     public double typicalS(double multiple) {
         if (multiple <= 1) {

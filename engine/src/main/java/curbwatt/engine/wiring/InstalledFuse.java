@@ -6,9 +6,12 @@ import java.util.Objects;
 /**
  * A fuse in its place, and how it warms towards opening.
  *
- * <p>Its heat is 0 when cold and 1 when it opens. Above the (derated) rating, heat grows at 1/t(I), t the typical time to open: a
- * constant current opens it in just that time, a changing one when ∫ dt/t(I) reaches 1. Up to the rating the heat dies away with a
- * time constant of a minute (common practice, no published source), so that short peaks of a flashing load do not add up for hours.
+ * <p>Its heat is 0 when cold and 1 when it opens. Above the (derated) rating, heat grows at 1/t(I), t the typical time
+ * to open: a
+ * constant current opens it in just that time, a changing one when ∫ dt/t(I) reaches 1. Up to the rating the heat dies
+ * away with a
+ * time constant of a minute (common practice, no published source), so that short peaks of a flashing load do not add
+ * up for hours.
  *
  * @param rating what is printed on it
  * @param ambientC air round it, °C, −40 to 125
@@ -26,7 +29,8 @@ public record InstalledFuse(FuseRating rating, double ambientC) {
     }
 
     /**
-     * Returns the share of the rating that a fuse has left in warm air: 1 up to 20 °C, then straight lines through 0.85 at 65, 0.75 at
+     * Returns the share of the rating that a fuse has left in warm air: 1 up to 20 °C, then straight lines through
+     * 0.85 at 65, 0.75 at
      * 85, 0.625 at 110 and 0.55 at 125 °C. A data sheet's table for a 40 A maxi fuse; taken for the others too.
      *
      * @param ambientC air round it, °C

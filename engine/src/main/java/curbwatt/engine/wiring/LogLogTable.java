@@ -2,7 +2,9 @@ package curbwatt.engine.wiring;
 
 import java.util.Arrays;
 
-/** Straight lines between the points of a table when both axes are logarithmic; the outermost lines go on. Immutable. */
+/**
+ * Straight lines between the points of a table when both axes are logarithmic; the outermost lines go on. Immutable.
+ */
 final class LogLogTable {
     private final double[] x;
     private final double[] y;

@@ -4,7 +4,8 @@ import java.util.Arrays;
 import java.util.Locale;
 
 /**
- * Flexible metric conductor. Its size is a name: IEC 60228 limits the resistance, and the largest allowed for class 5 is 10 to 16 %
+ * Flexible metric conductor. Its size is a name: IEC 60228 limits the resistance, and the largest allowed for class 5
+ * is 10 to 16 %
  * above what the nominal area would have.
  *
  * @param nominalMm2 size, mm²: 0.5, 0.75, 1, 1.5, 2.5, 4, 6, 10, 16, 25, 35, 50, 70, 95, 120

@@ -3,7 +3,8 @@ package curbwatt.engine.wiring;
 import java.util.List;
 
 /**
- * Vehicle cable sold by gauge: its least area by SAE J1127 and J1128 is 3 to 11 % below that of the American gauge of the same
+ * Vehicle cable sold by gauge: its least area by SAE J1127 and J1128 is 3 to 11 % below that of the American gauge of
+ * the same
  * number.
  *
  * @param number gauge: 18, 16, 14, 12, 10, 8, 6, 4, 2, 1, 0 (called 1/0), −1, −3

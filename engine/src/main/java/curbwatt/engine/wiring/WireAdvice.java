@@ -6,7 +6,8 @@ import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
- * What published rules and the practice of the trade say of a circuit. Advice from figures, not a certificate: it has not seen the
+ * What published rules and the practice of the trade say of a circuit. Advice from figures, not a certificate: it has
+ * not seen the
  * truck.
  *
  * @param plan the circuit
@@ -14,7 +15,8 @@ import java.util.stream.Stream;
  * @param peakDropV drop at the peak, V
  * @param findings one for each rule that applies
  * @param fuse smallest fuse sold that carries load and peak; empty if no blade fuse does
- * @param cable smallest vehicle cable that carries that fuse (without one, the load) and keeps the drop; empty if none does
+ * @param cable smallest vehicle cable that carries that fuse (without one, the load) and keeps the drop; empty if none
+ *     does
  * @param metric the same of the metric sizes
  */
 public record WireAdvice(
@@ -74,7 +76,10 @@ public record WireAdvice(
         return findings;
     }
 
-    /** Rating of the plan's wire; that of a wire thinner than the table is taken as none, of a thicker one as the table's last. */
+    /**
+     * Rating of the plan's wire; that of a wire thinner than the table is taken as none, of a thicker one as the
+     * table's last.
+     */
     private static double wireA(CircuitPlan plan) {
         Ampacity ampacity = new Ampacity();
         double copperMm2 =

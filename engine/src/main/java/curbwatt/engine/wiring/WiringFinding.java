@@ -5,7 +5,8 @@ package curbwatt.engine.wiring;
  *
  * @param rule the rule
  * @param figure what was found
- * @param limit what is allowed: a least value for {@link WiringRule#FUSE_PRESENT} and {@link WiringRule#WIRE_EXCEEDS_FUSE}, a most for
+ * @param limit what is allowed: a least value for {@link WiringRule#FUSE_PRESENT} and {@link
+ *     WiringRule#WIRE_EXCEEDS_FUSE}, a most for
  *     the others
  * @param unit unit of both; empty for a ratio
  * @param met whether the circuit keeps the rule

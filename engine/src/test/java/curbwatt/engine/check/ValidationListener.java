@@ -23,7 +23,8 @@ import org.junit.platform.launcher.TestPlan;
 /**
  * Writes the validation page after a run in which every {@code …PublishedTest} passed.
  *
- * <p>The build hands in the page's path; without it, as in an editor, nothing is written. After a run of some of them, or
+ * <p>The build hands in the page's path; without it, as in an editor, nothing is written. After a run of some of them,
+ * or
  * one in which one failed, the page on disk is left as it is.
  */
 public final class ValidationListener implements TestExecutionListener {

@@ -53,7 +53,7 @@ class LoadsUnderTestTest {
         assertThat(parts(Vehicle.class))
                 .containsExactly(
                         "name", "battery", "auxiliary", "alternator", "circuits", "cutoffs", "starting", "engine");
-        assertThat(parts(Circuit.class)).containsExactly("name", "node", "feedOhm", "loads");
+        assertThat(parts(Circuit.class)).containsExactly("name", "node", "feedOhm", "fuse", "loads");
         assertThat(parts(Load.class))
                 .containsExactly(
                         "name",

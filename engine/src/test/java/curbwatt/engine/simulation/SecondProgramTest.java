@@ -31,8 +31,10 @@ import org.junit.jupiter.api.Test;
 /**
  * Whole scenes against a second program.
  *
- * <p>The expected figures come from a program in another language, written from the equations in docs/ alone by somebody who
- * had not seen this code; two of its trips were confirmed by a third program that steps 1 ms at a time. Agreement shows that
+ * <p>The expected figures come from a program in another language, written from the equations in docs/ alone by
+ * somebody who
+ * had not seen this code; two of its trips were confirmed by a third program that steps 1 ms at a time. Agreement
+ * shows that
  * the equations are solved as written, not that they are right.
  */
 class SecondProgramTest {

@@ -37,7 +37,9 @@ class StepperPublishedTest {
     private final Battery battery = Vehicles.flooded70();
     private final Terminal terminal = battery.at(25);
 
-    /** Current of the test vehicle at a node voltage: power behind a feed, a heater and a constant current on the node. */
+    /**
+     * Current of the test vehicle at a node voltage: power behind a feed, a heater and a constant current on the node.
+     */
     private static double loadsA(double nodeV) {
         double farV = 0.5 * (nodeV + Math.sqrt(nodeV * nodeV - 4 * FEED_OHM * POWER_W));
         return POWER_W / farV + CONDUCTANCE_S * nodeV + CONSTANT_A;

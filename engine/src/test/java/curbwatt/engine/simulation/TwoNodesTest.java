@@ -157,7 +157,9 @@ class TwoNodesTest {
         assertThat(acts.get(1).timeS()).isCloseTo(930, within(5.0));
     }
 
-    /** An empty auxiliary battery joined to a full starter battery: what flows is bounded by the resistances between. */
+    /**
+     * An empty auxiliary battery joined to a full starter battery: what flows is bounded by the resistances between.
+     */
     @Test
     void theInrushIsBoundedByTheResistances() {
         BatteryLink relay = new BatteryLink.Solid(0.010);

@@ -5,7 +5,9 @@ import curbwatt.engine.load.Load;
 import curbwatt.engine.scene.Scene;
 import curbwatt.engine.vehicle.Vehicle;
 import curbwatt.scenarios.file.AlternatorEntry;
+import curbwatt.scenarios.file.AuxiliaryEntry;
 import curbwatt.scenarios.file.BatteryEntry;
+import curbwatt.scenarios.file.LinkEntry;
 import curbwatt.scenarios.file.StarterEntry;
 import curbwatt.scenarios.file.VehicleEntry;
 import curbwatt.scenarios.problem.Quoted;
@@ -29,6 +31,14 @@ final class Assumptions {
     void parts(VehicleEntry vehicle) {
         Map<String, List<String>> users = new LinkedHashMap<>();
         vehicle.battery().flatMap(BatteryEntry::part).ifPresent(part -> use(users, part, "the battery"));
+        vehicle.auxiliary()
+                .flatMap(AuxiliaryEntry::battery)
+                .flatMap(BatteryEntry::part)
+                .ifPresent(part -> use(users, part, "the auxiliary battery"));
+        vehicle.auxiliary()
+                .flatMap(AuxiliaryEntry::link)
+                .flatMap(LinkEntry::part)
+                .ifPresent(part -> use(users, part, "the link"));
         vehicle.alternator().flatMap(AlternatorEntry::part).ifPresent(part -> use(users, part, "the alternator"));
         vehicle.circuits().stream()
                 .flatMap(circuit -> circuit.loads().stream())
@@ -47,20 +57,22 @@ final class Assumptions {
         users.computeIfAbsent(part, key -> new ArrayList<>()).add(user);
     }
 
-    /** Notes figures of the label that were estimated. */
-    void estimated(FittedLabel fitted) {
+    /** Notes figures of a label that were estimated. */
+    void estimated(String battery, FittedLabel fitted) {
         if (fitted.reserveEstimated()) {
             add(String.format(
                     Locale.ROOT,
-                    "The reserve capacity is estimated from the 20 h capacity: %.0f min (0.83 · C20^1.17, a maker's"
+                    "The reserve capacity of the %s is estimated from the 20 h capacity: %.0f min (0.83 · C20^1.17, a maker's"
                             + " public manual).",
+                    battery,
                     fitted.figures().reserveMin()));
         }
         if (fitted.coldCrankingEstimated()) {
             add(String.format(
                     Locale.ROOT,
-                    "The cold cranking current is estimated from the 20 h capacity: %.0f A, in proportion to one"
+                    "The cold cranking current of the %s is estimated from the 20 h capacity: %.0f A, in proportion to one"
                             + " published label.",
+                    battery,
                     fitted.figures().coldCrankingA()));
         }
     }

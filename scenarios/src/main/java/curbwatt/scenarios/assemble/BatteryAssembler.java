@@ -21,13 +21,18 @@ record BatteryAssembler(Guarded guarded, Assumptions assumptions) {
     private static final double HOUR_S = 3600;
     private static final double PERCENT = 100;
 
-    /** Returns the battery in its place. */
-    BatteryInstallation installation(BatteryEntry entry) {
+    /**
+     * Returns the battery in its place.
+     *
+     * @param role what sentences call it
+     * @param name what events and tables call it
+     */
+    BatteryInstallation installation(String role, String name, BatteryEntry entry) {
         return guarded.build(entry.place(), () -> {
             FittedLabel fitted = LabelFit.of(label(entry));
-            assumptions.estimated(fitted);
+            assumptions.estimated(role, fitted);
             return new BatteryInstallation(
-                    entry.part().orElse("battery"),
+                    name,
                     new Battery(fitted.parameters(), condition(entry)),
                     entry.thermalTimeConstantH()
                             .map(hours -> hours * HOUR_S)

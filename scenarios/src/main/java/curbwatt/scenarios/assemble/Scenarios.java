@@ -6,6 +6,7 @@ import curbwatt.scenarios.check.Findings;
 import curbwatt.scenarios.check.PartFilling;
 import curbwatt.scenarios.check.ScenarioCheck;
 import curbwatt.scenarios.file.ScenarioFile;
+import curbwatt.scenarios.file.SceneEntry;
 import curbwatt.scenarios.file.TraceEntry;
 import curbwatt.scenarios.file.VehicleEntry;
 import curbwatt.scenarios.json.ScenarioReader;
@@ -68,7 +69,8 @@ public final class Scenarios {
         Assumptions assumptions = new Assumptions();
         VehicleEntry entry = file.vehicle().orElseThrow();
         assumptions.parts(entry);
-        Vehicle vehicle = new VehicleAssembler(guarded, assumptions).vehicle(entry);
+        Vehicle vehicle = new VehicleAssembler(guarded, assumptions)
+                .vehicle(entry, file.scene().flatMap(SceneEntry::start));
         SceneAssembler scenes = new SceneAssembler(guarded, assumptions);
         Scene scene = scenes.scene(file.title().orElseThrow(), file.scene().orElseThrow());
         assumptions.neverOn(vehicle, scene);

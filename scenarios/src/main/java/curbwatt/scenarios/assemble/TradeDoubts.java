@@ -46,6 +46,7 @@ record TradeDoubts(ScenarioFile file, Findings findings) {
     void look(Vehicle vehicle, Scene scene) {
         VehicleEntry entry = file.vehicle().orElseThrow();
         entry.cutoffs().forEach(this::trip);
+        entry.auxiliary().ifPresent(auxiliary -> new LinkDoubts(entry, auxiliary, vehicle, scene, findings).look());
         for (int i = 0; i < entry.circuits().size(); i++) {
             drop(vehicle.circuits().get(i), entry.circuits().get(i).place());
         }
@@ -100,7 +101,7 @@ record TradeDoubts(ScenarioFile file, Findings findings) {
     }
 
     private void parked(Vehicle vehicle, Phase phase, Place place) {
-        double drawA = meanA(vehicle, phase.stages(), NOMINAL_V);
+        double drawA = meanA(vehicle.loads().toList(), phase.stages(), NOMINAL_V);
         if (drawA > MOST_PARKED_A) {
             findings.warning(
                     place,
@@ -111,7 +112,7 @@ record TradeDoubts(ScenarioFile file, Findings findings) {
 
     private void idle(Vehicle vehicle, Alternator alternator, Phase phase, Place place) {
         double outputA = alternator.maximumA(phase.speed().lowestRpm());
-        double drawA = meanA(vehicle, phase.stages(), RUNNING_V);
+        double drawA = meanA(vehicle.loads().toList(), phase.stages(), RUNNING_V);
         if (drawA > MOST_CONTINUOUS_FRACTION * outputA) {
             findings.warning(
                     place,
@@ -124,8 +125,7 @@ record TradeDoubts(ScenarioFile file, Findings findings) {
     }
 
     /** Mean current of the loads that are on, and of the standby of those that are not. */
-    private static double meanA(Vehicle vehicle, Set<String> stages, double voltageV) {
-        List<Load> loads = vehicle.loads().toList();
+    static double meanA(List<Load> loads, Set<String> stages, double voltageV) {
         double onA = loads.stream()
                 .filter(load -> load.isOnIn(stages))
                 .mapToDouble(load -> load.meanCurrentA(voltageV))

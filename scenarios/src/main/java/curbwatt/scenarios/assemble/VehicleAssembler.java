@@ -6,12 +6,17 @@ import curbwatt.engine.control.SensePoint;
 import curbwatt.engine.load.Load;
 import curbwatt.engine.powertrain.CrankingLimit;
 import curbwatt.engine.powertrain.Starter;
+import curbwatt.engine.vehicle.BatteryInstallation;
+import curbwatt.engine.vehicle.BusNode;
 import curbwatt.engine.vehicle.Circuit;
 import curbwatt.engine.vehicle.StartingSystem;
 import curbwatt.engine.vehicle.Vehicle;
+import curbwatt.scenarios.file.BatteryEntry;
 import curbwatt.scenarios.file.CircuitEntry;
 import curbwatt.scenarios.file.CutoffEntry;
+import curbwatt.scenarios.file.NodeWord;
 import curbwatt.scenarios.file.RecloseEntry;
+import curbwatt.scenarios.file.StartEntry;
 import curbwatt.scenarios.file.StarterEntry;
 import curbwatt.scenarios.file.VehicleEntry;
 import java.util.List;
@@ -29,9 +34,10 @@ record VehicleAssembler(Guarded guarded, Assumptions assumptions) {
     private static final double MINUTE_S = 60;
     private static final double USUAL_CRANKING_S = 3;
 
-    /** Returns the vehicle. */
-    Vehicle vehicle(VehicleEntry entry) {
+    /** Returns the vehicle, its auxiliary battery charged as the scene's start says. */
+    Vehicle vehicle(VehicleEntry entry, Optional<StartEntry> start) {
         BatteryAssembler battery = new BatteryAssembler(guarded, assumptions);
+        AuxiliaryAssembler auxiliary = new AuxiliaryAssembler(guarded, battery);
         AlternatorAssembler alternator = new AlternatorAssembler(guarded, assumptions);
         List<Circuit> circuits = entry.circuits().stream().map(this::circuit).toList();
         assumptions.noFeed(entry.circuits().stream()
@@ -48,11 +54,19 @@ record VehicleAssembler(Guarded guarded, Assumptions assumptions) {
                 entry.place(),
                 () -> new Vehicle(
                         entry.name().orElseThrow(),
-                        battery.installation(entry.battery().orElseThrow()),
+                        starterBattery(battery, entry),
+                        entry.auxiliary().map(second -> auxiliary.auxiliary(second, start)),
                         entry.alternator().map(alternator::alternator),
                         circuits,
                         entry.cutoffs().stream().map(this::cutoff).toList(),
                         starting(entry.starter().orElseThrow())));
+    }
+
+    private static BatteryInstallation starterBattery(BatteryAssembler batteries, VehicleEntry entry) {
+        BatteryEntry battery = entry.battery().orElseThrow();
+        return entry.auxiliary().isPresent()
+                ? batteries.installation("starter battery", "starter battery", battery)
+                : batteries.installation("battery", battery.part().orElse("battery"), battery);
     }
 
     private Circuit circuit(CircuitEntry entry) {
@@ -63,18 +77,32 @@ record VehicleAssembler(Guarded guarded, Assumptions assumptions) {
         double feedOhm = entry.feed()
                 .map(feed -> guarded.build(feed.place(), () -> FeedResistance.loopOhm(feed)))
                 .orElse(0.0);
-        return guarded.build(entry.place(), () -> new Circuit(entry.name().orElseThrow(), feedOhm, all));
+        return guarded.build(entry.place(), () -> new Circuit(entry.name().orElseThrow(), node(entry), feedOhm, all));
+    }
+
+    private static BusNode node(CircuitEntry entry) {
+        return switch (entry.node().orElse(NodeWord.STARTER)) {
+            case STARTER -> BusNode.STARTER;
+            case EQUIPMENT -> BusNode.EQUIPMENT;
+        };
+    }
+
+    private static SensePoint sense(CutoffEntry entry) {
+        if (entry.senseAtFeedEndOf().isPresent()) {
+            return new SensePoint.FeedEnd(entry.senseAtFeedEndOf().get());
+        }
+        return switch (entry.senseAtNode().orElse(NodeWord.STARTER)) {
+            case STARTER -> new SensePoint.Node();
+            case EQUIPMENT -> new SensePoint.EquipmentNode();
+        };
     }
 
     private LowVoltageCutoff cutoff(CutoffEntry entry) {
-        SensePoint sense = entry.senseAtFeedEndOf()
-                .<SensePoint>map(SensePoint.FeedEnd::new)
-                .orElseGet(SensePoint.Node::new);
         return guarded.build(
                 entry.place(),
                 () -> new LowVoltageCutoff(
                         entry.name().orElseThrow(),
-                        sense,
+                        sense(entry),
                         entry.filterS().orElse(0.0),
                         entry.sensorErrorV().orElse(0.0),
                         optional(entry.warningV()),

@@ -1,6 +1,7 @@
 package curbwatt.scenarios.check;
 
 import curbwatt.scenarios.file.AlternatorEntry;
+import curbwatt.scenarios.file.AuxiliaryEntry;
 import curbwatt.scenarios.file.BatteryEntry;
 import curbwatt.scenarios.file.LoadEntry;
 import curbwatt.scenarios.file.Place;
@@ -19,10 +20,13 @@ final class CompletenessRule implements Rule {
     }
 
     private static void look(VehicleEntry vehicle, Findings findings) {
-        for (BatteryEntry battery : vehicle.battery().stream().toList()) {
+        for (BatteryEntry battery : vehicle.batteries()) {
             needed(battery.place(), battery.part(), "chemistry", battery.chemistry(), findings);
             needed(battery.place(), battery.part(), "c20Ah", battery.c20Ah(), findings);
         }
+        vehicle.auxiliary()
+                .flatMap(AuxiliaryEntry::link)
+                .ifPresent(link -> needed(link.place(), link.part(), "kind", link.kind(), findings));
         for (AlternatorEntry alternator : vehicle.alternator().stream().toList()) {
             if (alternator.table().isEmpty()
                     && !findings.isTouched(alternator.place().key("table"))) {

@@ -1,6 +1,10 @@
 package curbwatt.scenarios.check;
 
+import curbwatt.scenarios.file.AuxiliaryEntry;
+import curbwatt.scenarios.file.BatteryEntry;
 import curbwatt.scenarios.file.CircuitEntry;
+import curbwatt.scenarios.file.LinkEntry;
+import curbwatt.scenarios.file.LinkWord;
 import curbwatt.scenarios.file.LoadEntry;
 import curbwatt.scenarios.file.Part;
 import curbwatt.scenarios.file.PartKind;
@@ -36,11 +40,12 @@ public record PartFilling(Catalogue catalogue, Findings findings) {
         return new VehicleEntry(
                 entry.place(),
                 entry.name(),
-                entry.battery()
-                        .map(battery -> part(battery.place(), battery.part(), PartKind.BATTERY)
-                                .flatMap(Part::battery)
-                                .map(battery::over)
-                                .orElse(battery)),
+                entry.battery().map(this::battery),
+                entry.auxiliary()
+                        .map(auxiliary -> new AuxiliaryEntry(
+                                auxiliary.place(),
+                                auxiliary.battery().map(this::battery),
+                                auxiliary.link().map(this::link))),
                 entry.alternator()
                         .map(alternator -> part(alternator.place(), alternator.part(), PartKind.ALTERNATOR)
                                 .flatMap(Part::alternator)
@@ -55,6 +60,31 @@ public record PartFilling(Catalogue catalogue, Findings findings) {
                                 .orElse(starter)));
     }
 
+    private BatteryEntry battery(BatteryEntry battery) {
+        return part(battery.place(), battery.part(), PartKind.BATTERY)
+                .flatMap(Part::battery)
+                .map(battery::over)
+                .orElse(battery);
+    }
+
+    private LinkEntry link(LinkEntry link) {
+        Optional<LinkEntry> part =
+                part(link.place(), link.part(), PartKind.LINK).flatMap(Part::link);
+        Optional<LinkWord> other = part.flatMap(LinkEntry::kind)
+                .filter(kind -> link.kind().filter(own -> own != kind).isPresent());
+        if (other.isPresent()) {
+            findings.error(
+                    link.place().key("kind"),
+                    "The part " + Quoted.name(link.part().orElseThrow()) + " is a link of the kind "
+                            + Quoted.name(other.get().toString()) + "; kind says "
+                            + Quoted.name(link.kind().orElseThrow().toString()) + ".",
+                    "Remove kind, or name a part of that kind.");
+            findings.spoil(link.place());
+            return link;
+        }
+        return part.map(link::over).orElse(link);
+    }
+
     private CircuitEntry circuit(CircuitEntry circuit) {
         List<LoadEntry> loads = circuit.loads().stream()
                 .map(load -> part(load.place(), load.part(), PartKind.LOAD)
@@ -62,7 +92,7 @@ public record PartFilling(Catalogue catalogue, Findings findings) {
                         .map(load::over)
                         .orElse(load))
                 .toList();
-        return new CircuitEntry(circuit.place(), circuit.name(), circuit.feed(), loads);
+        return new CircuitEntry(circuit.place(), circuit.name(), circuit.node(), circuit.feed(), loads);
     }
 
     private Optional<Part> part(Place entry, Optional<String> name, PartKind wanted) {

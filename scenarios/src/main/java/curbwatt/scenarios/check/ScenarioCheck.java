@@ -11,6 +11,8 @@ public final class ScenarioCheck {
             new ReferenceRule(),
             new StageRule(),
             new BatteryRule(),
+            new LinkRule(),
+            new NodeRule(),
             new AlternatorRule(),
             new FeedRule(),
             new PatternRule(),

@@ -8,10 +8,12 @@ import java.util.Optional;
  *
  * @param place where it stands
  * @param name as the user calls it
+ * @param node node that it hangs on; left out: the starter node
  * @param feed the wire; left out: no resistance
  * @param loads the loads
  */
-public record CircuitEntry(Place place, Optional<String> name, Optional<FeedEntry> feed, List<LoadEntry> loads) {
+public record CircuitEntry(
+        Place place, Optional<String> name, Optional<NodeWord> node, Optional<FeedEntry> feed, List<LoadEntry> loads) {
 
     /** Takes a missing list as an empty one. */
     public CircuitEntry {

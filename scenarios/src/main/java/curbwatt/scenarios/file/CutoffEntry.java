@@ -8,7 +8,8 @@ import java.util.Optional;
  *
  * @param place where it stands
  * @param name as the user calls it
- * @param senseAtFeedEndOf circuit at whose far end it senses; left out: at the battery
+ * @param senseAtNode node at which it senses; left out: the starter node
+ * @param senseAtFeedEndOf circuit at whose far end it senses instead
  * @param filterS time constant of its filter (s)
  * @param sensorErrorV what the sensor reads too much (V)
  * @param warningV level below which it warns (V)
@@ -21,6 +22,7 @@ import java.util.Optional;
 public record CutoffEntry(
         Place place,
         Optional<String> name,
+        Optional<NodeWord> senseAtNode,
         Optional<String> senseAtFeedEndOf,
         Optional<Double> filterS,
         Optional<Double> sensorErrorV,

@@ -18,6 +18,7 @@ import java.util.stream.Collectors;
  * @param alternator the same figures, if it is an alternator
  * @param load the same figures, if it is a load
  * @param starter the same figures, if it is a starter
+ * @param link the same figures, if it is a link
  */
 public record Part(
         String name,
@@ -28,7 +29,8 @@ public record Part(
         Optional<BatteryEntry> battery,
         Optional<AlternatorEntry> alternator,
         Optional<LoadEntry> load,
-        Optional<StarterEntry> starter) {
+        Optional<StarterEntry> starter,
+        Optional<LinkEntry> link) {
 
     /** Copies the figures, in their order. */
     public Part {

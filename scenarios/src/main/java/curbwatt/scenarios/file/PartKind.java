@@ -9,7 +9,9 @@ public enum PartKind {
     /** A load. */
     LOAD("load"),
     /** A starter. */
-    STARTER("starter");
+    STARTER("starter"),
+    /** A link between two batteries. */
+    LINK("link");
 
     private final String word;
 

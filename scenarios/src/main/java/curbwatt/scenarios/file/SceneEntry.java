@@ -7,7 +7,7 @@ import java.util.Optional;
  * What the vehicle goes through.
  *
  * @param place where it stands
- * @param start how the battery stands at the start
+ * @param start how the batteries stand at the start
  * @param phases one after the other
  */
 public record SceneEntry(Place place, Optional<StartEntry> start, List<PhaseEntry> phases) {

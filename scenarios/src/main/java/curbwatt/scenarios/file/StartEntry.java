@@ -3,10 +3,15 @@ package curbwatt.scenarios.file;
 import java.util.Optional;
 
 /**
- * How the battery stands at the start.
+ * How the batteries stand at the start.
  *
  * @param place where it stands
  * @param chargePercent state of charge (percent)
+ * @param auxiliaryChargePercent state of charge of the auxiliary battery (percent)
  * @param batteryC battery temperature (°C)
  */
-public record StartEntry(Place place, Optional<Double> chargePercent, Optional<Double> batteryC) {}
+public record StartEntry(
+        Place place,
+        Optional<Double> chargePercent,
+        Optional<Double> auxiliaryChargePercent,
+        Optional<Double> batteryC) {}

@@ -2,13 +2,15 @@ package curbwatt.scenarios.file;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A vehicle.
  *
  * @param place where it stands
  * @param name as the user calls it
- * @param battery the battery
+ * @param battery the starter battery
+ * @param auxiliary the second battery, if there is one
  * @param alternator the charging source, if there is one
  * @param circuits feeds with their loads
  * @param cutoffs voltage monitors
@@ -18,6 +20,7 @@ public record VehicleEntry(
         Place place,
         Optional<String> name,
         Optional<BatteryEntry> battery,
+        Optional<AuxiliaryEntry> auxiliary,
         Optional<AlternatorEntry> alternator,
         List<CircuitEntry> circuits,
         List<CutoffEntry> cutoffs,
@@ -27,5 +30,11 @@ public record VehicleEntry(
     public VehicleEntry {
         circuits = circuits == null ? List.of() : List.copyOf(circuits);
         cutoffs = cutoffs == null ? List.of() : List.copyOf(cutoffs);
+    }
+
+    /** Returns the batteries that there are: starter battery, auxiliary battery. */
+    public List<BatteryEntry> batteries() {
+        return Stream.concat(battery.stream(), auxiliary.flatMap(AuxiliaryEntry::battery).stream())
+                .toList();
     }
 }

@@ -2,6 +2,7 @@ package curbwatt.scenarios.json;
 
 import curbwatt.scenarios.file.AlternatorEntry;
 import curbwatt.scenarios.file.BatteryEntry;
+import curbwatt.scenarios.file.LinkEntry;
 import curbwatt.scenarios.file.LoadEntry;
 import curbwatt.scenarios.file.Part;
 import curbwatt.scenarios.file.PartKind;
@@ -40,7 +41,8 @@ public final class PartReader {
                     entry(kind == PartKind.BATTERY, figures, BatteryEntry.class),
                     entry(kind == PartKind.ALTERNATOR, figures, AlternatorEntry.class),
                     entry(kind == PartKind.LOAD, figures, LoadEntry.class),
-                    entry(kind == PartKind.STARTER, figures, StarterEntry.class)));
+                    entry(kind == PartKind.STARTER, figures, StarterEntry.class),
+                    entry(kind == PartKind.LINK, figures, LinkEntry.class)));
         }
         return parts;
     }

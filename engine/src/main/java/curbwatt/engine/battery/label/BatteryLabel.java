@@ -6,7 +6,8 @@ import java.util.Objects;
 import java.util.OptionalDouble;
 
 /**
- * The figures printed on a lead-acid battery. Figures that contradict each other are refused by {@link LabelFit}, not here.
+ * The figures printed on a lead-acid battery. Figures that contradict each other are refused by {@link LabelFit}, not
+ * here.
  *
  * @param chemistry kind of battery, not LFP
  * @param c20Ah 20 h capacity to 10.5 V at 25 °C, Ah, 5 to 1000

@@ -7,7 +7,8 @@ import curbwatt.engine.quantity.Require;
  * allows is {@code curbwatt.engine.protection}.
  *
  * @param ratedAh charge to 10.0 V at 25 °C at the rated life, Ah, 1 to 2000
- * @param ratedH life of the capacity test, h, 1 to 100. Makers rate over 20, 5 or 3 h; at a Peukert exponent of 1.05 the
+ * @param ratedH life of the capacity test, h, 1 to 100. Makers rate over 20, 5 or 3 h; at a Peukert exponent of 1.05
+ *     the
  *     difference between 20 and 5 h is 7 %
  * @param resistanceOhm resistance of the full pack with its protection at 25 °C, Ω, 1e-5 to 1. Some seconds' worth: the
  *     1 kHz figure that makers prefer is lower

@@ -40,7 +40,10 @@ class LfpPublishedTest {
                 reporter);
     }
 
-    /** The pack chart is above the cell from 40 % up, by up to 0.27 V near full, and below it under 20 %, by up to 1.4 V. */
+    /**
+     * The pack chart is above the cell from 40 % up, by up to 0.27 V near full, and below it under 20 %, by up to 1.4
+     * V.
+     */
     @ParameterizedTest
     @CsvSource({
         "95.7, 3.320, 0.27",
@@ -68,7 +71,10 @@ class LfpPublishedTest {
                 reporter);
     }
 
-    /** Positive electrode against lithium; the negative one, graphite, is taken to be at 0.1 V on its plateau (recalled). */
+    /**
+     * Positive electrode against lithium; the negative one, graphite, is taken to be at 0.1 V on its plateau
+     * (recalled).
+     */
     @Test
     void plateauOfThePositiveElectrode(TestReporter reporter) {
         double lithiated = 0.5;

@@ -1,0 +1,38 @@
+package curbwatt.charts.wording;
+
+import curbwatt.charts.run.RunStory;
+import curbwatt.engine.result.TraceRow;
+import curbwatt.engine.verdict.Finding;
+import curbwatt.engine.verdict.Requirement;
+import java.util.OptionalDouble;
+
+/**
+ * When the starter battery's charge first lay below what was asked of it, straight between two lines of the trace.
+ *
+ * @param story the run
+ */
+public record ChargeCrossing(RunStory story) {
+
+    /** When a finding was decided (s): as the verdict says, or by the trace where a charge was not kept. */
+    public OptionalDouble decidedS(Finding finding) {
+        boolean drained = !finding.met() && finding.requirement() instanceof Requirement.KeepCharge;
+        return drained ? belowS(finding.limit()) : finding.atS();
+    }
+
+    /** When the charge first lay below a share (s); empty: never, as far as the trace tells. */
+    OptionalDouble belowS(double fraction) {
+        TraceRow before = null;
+        for (TraceRow row : story.trace().rows()) {
+            double charge = row.stateOfChargeFraction();
+            if (charge < fraction) {
+                if (before == null) {
+                    return OptionalDouble.of(row.timeS());
+                }
+                double share = (before.stateOfChargeFraction() - fraction) / (before.stateOfChargeFraction() - charge);
+                return OptionalDouble.of(before.timeS() + share * (row.timeS() - before.timeS()));
+            }
+            before = row;
+        }
+        return OptionalDouble.empty();
+    }
+}
