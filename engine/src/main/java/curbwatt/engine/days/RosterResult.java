@@ -38,7 +38,8 @@ public record RosterResult(
         if (batteries.stream().anyMatch(battery -> battery.trend().isEmpty())) {
             return Course.TOO_SHORT;
         }
-        return batteries.stream().anyMatch(battery -> battery.trend().orElseThrow().isDown())
+        return batteries.stream()
+                        .anyMatch(battery -> battery.trend().orElseThrow().isDown())
                 ? Course.CREEPS_DOWN
                 : Course.KEEPS_UP;
     }

@@ -29,7 +29,7 @@ public final class SteadyLoads {
 
     private static Circuit steady(Circuit circuit) {
         List<Load> loads = circuit.loads().stream().flatMap(SteadyLoads::steady).toList();
-        return new Circuit(circuit.name(), circuit.node(), circuit.feedOhm(), loads);
+        return new Circuit(circuit.name(), circuit.node(), circuit.feedOhm(), circuit.fuse(), loads);
     }
 
     /** Its lit share follows the voltage as the load does; what it draws between does not, and stands beside it. */
@@ -40,9 +40,7 @@ public final class SteadyLoads {
         double betweenA = (1 - load.pattern().onFraction()) * load.betweenCurrentA();
         double litA = load.meanCurrentA(load.ratedVoltageV()) - betweenA;
         Load lit = steady(load, load.name(), litA, load.voltageExponent(), load.standbyCurrentA());
-        return betweenA == 0
-                ? Stream.of(lit)
-                : Stream.of(lit, steady(load, load.name() + ", between", betweenA, 0, 0));
+        return betweenA == 0 ? Stream.of(lit) : Stream.of(lit, steady(load, load.name() + ", between", betweenA, 0, 0));
     }
 
     private static Load steady(

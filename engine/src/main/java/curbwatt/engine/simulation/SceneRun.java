@@ -51,10 +51,7 @@ final class SceneRun {
         watch = new EngineWatch(vehicle.engine(), actions::tap);
         restart = new RestartWatch(book, vehicle.battery().name());
         view = new StepView(
-                stepping,
-                actions.firstTap(),
-                actions.cutoffs().stream().findFirst(),
-                book.engine());
+                stepping, actions.firstTap(), actions.cutoffs().stream().findFirst(), book.engine());
     }
 
     RunResult run() {

@@ -95,8 +95,7 @@ final class Duty {
     /** The truck with nothing on it: its battery alone. */
     static Vehicle stripped() {
         Vehicle truck = truck();
-        return new Vehicle(
-                "stripped", truck.battery(), truck.alternator(), List.of(), List.of(), truck.starting());
+        return new Vehicle("stripped", truck.battery(), truck.alternator(), List.of(), List.of(), truck.starting());
     }
 
     private static Phase phase(String name, EngineMode mode, double durationS, String stage) {

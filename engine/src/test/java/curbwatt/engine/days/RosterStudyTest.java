@@ -97,7 +97,8 @@ class RosterStudyTest {
     void longStepsKeepTheTimesOfTrips() {
         Roster roster = Duty.roster(24, HARD);
         RosterStudy study = new RosterStudy(Duty.truck(), roster);
-        List<Event> fine = trips(study.run(Recorder.none(), new StepControl(1e-3, 1e-6, 15)).run());
+        List<Event> fine = trips(
+                study.run(Recorder.none(), new StepControl(1e-3, 1e-6, 15)).run());
         List<Event> coarse = trips(study.run().run());
         assertThat(coarse).hasSameSizeAs(fine).isNotEmpty();
         for (int i = 0; i < fine.size(); i++) {
@@ -115,7 +116,9 @@ class RosterStudyTest {
         reporter.publishEntry("charge after a day, steady less resolved", Double.toString(awayFraction));
         assertThat(awayFraction).isCloseTo(0, within(1e-3));
         assertThat(steady.run().charge().loadsAh())
-                .isCloseTo(resolved.charge().loadsAh(), within(2e-3 * resolved.charge().loadsAh()));
+                .isCloseTo(
+                        resolved.charge().loadsAh(),
+                        within(2e-3 * resolved.charge().loadsAh()));
         assertThat(resolved.steps()).isGreaterThan(10 * steady.run().steps());
     }
 
