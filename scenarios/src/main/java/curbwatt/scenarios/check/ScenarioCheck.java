@@ -18,7 +18,8 @@ public final class ScenarioCheck {
             new PatternRule(),
             new CountRule(),
             new CutoffRule(),
-            new SceneRule());
+            new SceneRule(),
+            new RosterRule());
 
     private ScenarioCheck() {}
 
