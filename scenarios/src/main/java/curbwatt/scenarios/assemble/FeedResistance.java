@@ -1,8 +1,10 @@
 package curbwatt.scenarios.assemble;
 
 import curbwatt.engine.wiring.WireGauge;
+import curbwatt.engine.wiring.WireMaterial;
 import curbwatt.engine.wiring.WireRun;
 import curbwatt.scenarios.file.FeedEntry;
+import curbwatt.scenarios.file.MaterialWord;
 import curbwatt.scenarios.file.ReturnWord;
 
 /** Resistance of a feed, out and back. */
@@ -24,7 +26,11 @@ final class FeedResistance {
         WireRun.Return back = chassis
                 ? new WireRun.Return.Chassis(feed.chassisMilliohm().orElseThrow() * OHM_PER_MILLIOHM)
                 : new WireRun.Return.SameWire();
-        return new WireRun(areaMm2, feed.lengthM().orElseThrow(), back)
+        WireMaterial material = switch (feed.material().orElse(MaterialWord.COPPER)) {
+            case COPPER -> WireMaterial.COPPER;
+            case ALUMINIUM -> WireMaterial.ALUMINIUM;
+        };
+        return new WireRun(areaMm2, feed.lengthM().orElseThrow(), back, material)
                 .loopOhm(feed.wireC().orElse(USUAL_WIRE_C));
     }
 

@@ -2,12 +2,14 @@ package curbwatt.scenarios.assemble;
 
 import curbwatt.engine.load.DropOut;
 import curbwatt.engine.load.FlashClock;
+import curbwatt.engine.load.Inrush;
 import curbwatt.engine.load.Load;
 import curbwatt.engine.load.LoadPattern;
 import curbwatt.engine.load.OnInterval;
 import curbwatt.scenarios.file.BehaviourWord;
 import curbwatt.scenarios.file.FlashEntry;
 import curbwatt.scenarios.file.LoadEntry;
+import curbwatt.scenarios.file.RandomDutyEntry;
 import curbwatt.scenarios.file.SyncWord;
 import java.util.List;
 import java.util.Optional;
@@ -73,6 +75,14 @@ record LoadAssembler(Guarded guarded) {
         if (entry.flash().isPresent()) {
             return flashing(entry.flash().get(), name, 1, 0);
         }
+        if (entry.randomDuty().isPresent()) {
+            RandomDutyEntry duty = entry.randomDuty().get();
+            return new LoadPattern.RandomDuty(
+                    duty.onS().orElseThrow(),
+                    duty.everyS().orElseThrow(),
+                    count * duty.betweenCurrentA().orElse(0.0),
+                    duty.seed().orElseThrow());
+        }
         return entry.duty()
                 .<LoadPattern>map(duty -> new LoadPattern.Duty(
                         duty.onS().orElseThrow(),
@@ -105,7 +115,12 @@ record LoadAssembler(Guarded guarded) {
                 heads * entry.standbyCurrentA().orElse(0.0),
                 dropOut(entry),
                 pattern,
-                Set.copyOf(entry.stages()));
+                Set.copyOf(entry.stages()),
+                entry.inrush()
+                        .map(inrush -> new Inrush(
+                                inrush.multipleFactor().orElseThrow(),
+                                inrush.lastsS().orElseThrow()))
+                        .orElseGet(Inrush::none));
     }
 
     private static DropOut dropOut(LoadEntry entry) {

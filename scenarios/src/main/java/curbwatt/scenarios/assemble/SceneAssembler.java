@@ -2,6 +2,7 @@ package curbwatt.scenarios.assemble;
 
 import curbwatt.engine.powertrain.EngineMode;
 import curbwatt.engine.powertrain.EngineSpeed;
+import curbwatt.engine.scene.AirTemperature;
 import curbwatt.engine.scene.InitialState;
 import curbwatt.engine.scene.Phase;
 import curbwatt.engine.scene.Scene;
@@ -50,7 +51,7 @@ record SceneAssembler(Guarded guarded, Assumptions assumptions) {
                         entry.name().orElseThrow(),
                         mode(entry),
                         entry.durationMin().orElseThrow() * MINUTE_S,
-                        entry.airC().orElseThrow(),
+                        air(entry),
                         speed(entry),
                         Set.copyOf(entry.stages())));
     }
@@ -62,6 +63,16 @@ record SceneAssembler(Guarded guarded, Assumptions assumptions) {
             case OFF -> EngineMode.OFF;
             case PARKED -> EngineMode.PARKED;
         };
+    }
+
+    private static AirTemperature air(PhaseEntry entry) {
+        if (entry.airProfile().isEmpty()) {
+            return AirTemperature.constant(entry.airC().orElseThrow());
+        }
+        return new AirTemperature(entry.airProfile().stream()
+                .map(point -> new AirTemperature.Point(
+                        point.atMin().orElseThrow() * MINUTE_S, point.airC().orElseThrow()))
+                .toList());
     }
 
     private static EngineSpeed speed(PhaseEntry entry) {

@@ -49,6 +49,7 @@ record TradeDoubts(ScenarioFile file, Findings findings) {
         entry.auxiliary().ifPresent(auxiliary -> new LinkDoubts(entry, auxiliary, vehicle, scene, findings).look());
         for (int i = 0; i < entry.circuits().size(); i++) {
             drop(vehicle.circuits().get(i), entry.circuits().get(i).place());
+            fuse(vehicle.circuits().get(i), entry.circuits().get(i).place());
         }
         for (int i = 0; i < scene.phases().size(); i++) {
             Place place = file.scene().orElseThrow().phases().get(i).place();
@@ -98,6 +99,19 @@ record TradeDoubts(ScenarioFile file, Findings findings) {
                             peakA, dropV),
                     "Thicker or shorter wire; basis: fire apparatus specifications, 10 % from source to device.");
         }
+    }
+
+    private void fuse(Circuit circuit, Place place) {
+        double peakA = circuit.loads().stream().mapToDouble(Load::ratedCurrentA).sum();
+        circuit.fuse()
+                .filter(fuse -> peakA > fuse.effectiveA())
+                .ifPresent(fuse -> findings.warning(
+                        place.key("fuse"),
+                        text(
+                                "With everything on at once, %.1f A, this circuit draws more than its fuse carries for"
+                                        + " long, %.1f A.",
+                                peakA, fuse.effectiveA()),
+                        "A larger fuse on a wire that bears it, or two circuits."));
     }
 
     private void parked(Vehicle vehicle, Phase phase, Place place) {

@@ -1,28 +1,18 @@
 package curbwatt.scenarios.assemble;
 
-import curbwatt.engine.control.LowVoltageCutoff;
-import curbwatt.engine.control.RecloseRule;
-import curbwatt.engine.control.SensePoint;
-import curbwatt.engine.load.Load;
 import curbwatt.engine.powertrain.CrankingLimit;
 import curbwatt.engine.powertrain.Starter;
 import curbwatt.engine.vehicle.BatteryInstallation;
-import curbwatt.engine.vehicle.BusNode;
 import curbwatt.engine.vehicle.Circuit;
 import curbwatt.engine.vehicle.StartingSystem;
 import curbwatt.engine.vehicle.Vehicle;
 import curbwatt.scenarios.file.BatteryEntry;
-import curbwatt.scenarios.file.CircuitEntry;
-import curbwatt.scenarios.file.CutoffEntry;
-import curbwatt.scenarios.file.NodeWord;
-import curbwatt.scenarios.file.RecloseEntry;
 import curbwatt.scenarios.file.StartEntry;
 import curbwatt.scenarios.file.StarterEntry;
 import curbwatt.scenarios.file.VehicleEntry;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 
 /**
  * From a complete entry to a vehicle.
@@ -31,7 +21,6 @@ import java.util.Set;
  * @param assumptions told of what is taken although the file does not say it
  */
 record VehicleAssembler(Guarded guarded, Assumptions assumptions) {
-    private static final double MINUTE_S = 60;
     private static final double USUAL_CRANKING_S = 3;
 
     /** Returns the vehicle, its auxiliary battery charged as the scene's start says. */
@@ -39,7 +28,10 @@ record VehicleAssembler(Guarded guarded, Assumptions assumptions) {
         BatteryAssembler battery = new BatteryAssembler(guarded, assumptions);
         AuxiliaryAssembler auxiliary = new AuxiliaryAssembler(guarded, battery);
         AlternatorAssembler alternator = new AlternatorAssembler(guarded, assumptions);
-        List<Circuit> circuits = entry.circuits().stream().map(this::circuit).toList();
+        CircuitAssembler assembler = new CircuitAssembler(guarded);
+        CutoffAssembler cutoffs = new CutoffAssembler(guarded);
+        List<Circuit> circuits =
+                entry.circuits().stream().map(assembler::circuit).toList();
         assumptions.noFeed(entry.circuits().stream()
                 .filter(circuit -> circuit.feed().isEmpty())
                 .map(circuit -> circuit.name().orElseThrow())
@@ -58,7 +50,9 @@ record VehicleAssembler(Guarded guarded, Assumptions assumptions) {
                         entry.auxiliary().map(second -> auxiliary.auxiliary(second, start)),
                         entry.alternator().map(alternator::alternator),
                         circuits,
-                        entry.cutoffs().stream().map(this::cutoff).toList(),
+                        entry.cutoffs().stream()
+                                .flatMap(cutoff -> cutoffs.devices(cutoff).stream())
+                                .toList(),
                         starting(entry.starter().orElseThrow())));
     }
 
@@ -67,61 +61,6 @@ record VehicleAssembler(Guarded guarded, Assumptions assumptions) {
         return entry.auxiliary().isPresent()
                 ? batteries.installation("starter battery", "starter battery", battery)
                 : batteries.installation("battery", battery.part().orElse("battery"), battery);
-    }
-
-    private Circuit circuit(CircuitEntry entry) {
-        LoadAssembler loads = new LoadAssembler(guarded);
-        List<Load> all = entry.loads().stream()
-                .flatMap(load -> loads.loads(load).stream())
-                .toList();
-        double feedOhm = entry.feed()
-                .map(feed -> guarded.build(feed.place(), () -> FeedResistance.loopOhm(feed)))
-                .orElse(0.0);
-        return guarded.build(entry.place(), () -> new Circuit(entry.name().orElseThrow(), node(entry), feedOhm, all));
-    }
-
-    private static BusNode node(CircuitEntry entry) {
-        return switch (entry.node().orElse(NodeWord.STARTER)) {
-            case STARTER -> BusNode.STARTER;
-            case EQUIPMENT -> BusNode.EQUIPMENT;
-        };
-    }
-
-    private static SensePoint sense(CutoffEntry entry) {
-        if (entry.senseAtFeedEndOf().isPresent()) {
-            return new SensePoint.FeedEnd(entry.senseAtFeedEndOf().get());
-        }
-        return switch (entry.senseAtNode().orElse(NodeWord.STARTER)) {
-            case STARTER -> new SensePoint.Node();
-            case EQUIPMENT -> new SensePoint.EquipmentNode();
-        };
-    }
-
-    private LowVoltageCutoff cutoff(CutoffEntry entry) {
-        return guarded.build(
-                entry.place(),
-                () -> new LowVoltageCutoff(
-                        entry.name().orElseThrow(),
-                        sense(entry),
-                        entry.filterS().orElse(0.0),
-                        entry.sensorErrorV().orElse(0.0),
-                        optional(entry.warningV()),
-                        entry.tripV().orElseThrow(),
-                        entry.tripDelayS().orElse(0.0),
-                        reclose(entry.reclose()),
-                        optional(entry.runTimeLimitMin().map(limitMin -> limitMin * MINUTE_S)),
-                        Set.copyOf(entry.disconnects())));
-    }
-
-    private static RecloseRule reclose(Optional<RecloseEntry> entry) {
-        return entry.map(reclose -> switch (reclose.when().orElseThrow()) {
-                    case ABOVE_VOLTAGE ->
-                        new RecloseRule.AboveVoltage(
-                                reclose.aboveV().orElseThrow(), reclose.delayS().orElse(0.0));
-                    case ENGINE_RUNNING -> new RecloseRule.EngineRunning();
-                    case BY_HAND -> new RecloseRule.ByHand();
-                })
-                .orElseGet(RecloseRule.ByHand::new);
     }
 
     private StartingSystem starting(StarterEntry entry) {

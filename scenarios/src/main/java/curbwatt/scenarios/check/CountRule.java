@@ -3,6 +3,7 @@ package curbwatt.scenarios.check;
 import curbwatt.scenarios.file.DutyEntry;
 import curbwatt.scenarios.file.LoadEntry;
 import curbwatt.scenarios.file.Place;
+import curbwatt.scenarios.file.RandomDutyEntry;
 import curbwatt.scenarios.file.ScenarioFile;
 import java.util.Optional;
 
@@ -23,6 +24,12 @@ final class CountRule implements Rule {
         together(load, load.ratedCurrentA(), place.key("ratedCurrentA"), MOST_ON_A, findings);
         together(load, load.standbyCurrentA(), place.key("standbyCurrentA"), MOST_OTHERWISE_A, findings);
         Optional<Double> betweenA = load.duty().flatMap(DutyEntry::betweenCurrentA);
+        together(
+                load,
+                load.randomDuty().flatMap(RandomDutyEntry::betweenCurrentA),
+                place.key("randomDuty").key("betweenCurrentA"),
+                MOST_OTHERWISE_A,
+                findings);
         together(load, betweenA, place.key("duty").key("betweenCurrentA"), MOST_OTHERWISE_A, findings);
     }
 

@@ -5,6 +5,8 @@ import curbwatt.scenarios.file.Place;
 import curbwatt.scenarios.file.RecloseEntry;
 import curbwatt.scenarios.file.RecloseWord;
 import curbwatt.scenarios.file.ScenarioFile;
+import curbwatt.scenarios.file.ShedsCircuits;
+import java.util.List;
 
 /** Levels of a cutoff that contradict each other. */
 final class CutoffRule implements Rule {
@@ -14,7 +16,10 @@ final class CutoffRule implements Rule {
         file.vehicle()
                 .ifPresent(vehicle -> vehicle.cutoffs().forEach(cutoff -> {
                     warning(cutoff, findings);
-                    cutoff.reclose().ifPresent(reclose -> reclose(cutoff, reclose, findings));
+                    cutoff.contacts()
+                            .forEach(contact ->
+                                    contact.reclose().ifPresent(reclose -> reclose(contact, reclose, findings)));
+                    order(cutoff.contacts(), findings);
                 }));
     }
 
@@ -32,7 +37,7 @@ final class CutoffRule implements Rule {
         }
     }
 
-    private static void reclose(CutoffEntry cutoff, RecloseEntry reclose, Findings findings) {
+    private static void reclose(ShedsCircuits cutoff, RecloseEntry reclose, Findings findings) {
         if (reclose.when().isEmpty()) {
             return;
         }
@@ -56,6 +61,28 @@ final class CutoffRule implements Rule {
                         level,
                         "aboveV is " + Shown.number(aboveV) + " V, not above tripV, " + Shown.number(tripV) + " V.",
                         "The cutoff would close as soon as it has opened: raise aboveV, commonly to 12.8 V or more.");
+            }
+        }
+    }
+
+    private static void order(List<ShedsCircuits> contacts, Findings findings) {
+        for (int i = 1; i < contacts.size(); i++) {
+            ShedsCircuits before = contacts.get(i - 1);
+            ShedsCircuits after = contacts.get(i);
+            if (before.tripV().isEmpty() || after.tripV().isEmpty()) {
+                continue;
+            }
+            double beforeV = before.tripV().get();
+            double afterV = after.tripV().get();
+            boolean longer =
+                    after.tripDelayS().orElse(0.0) > before.tripDelayS().orElse(0.0);
+            if (afterV > beforeV || (afterV == beforeV && !longer)) {
+                findings.error(
+                        before.place().key("tripV"),
+                        "This step opens at " + Shown.number(beforeV) + " V, not before what comes after it, at "
+                                + Shown.number(afterV) + " V.",
+                        "Each step lies higher than the next, or as high with a shorter tripDelayS; the cutoff itself is"
+                                + " the last.");
             }
         }
     }

@@ -20,7 +20,9 @@ final class NameRule implements Rule {
                 circuit.loads().forEach(load -> once("load", load.name(), load.place(), loads, findings));
             });
             Map<String, Place> cutoffs = new HashMap<>();
-            vehicle.cutoffs().forEach(cutoff -> once("cutoff", cutoff.name(), cutoff.place(), cutoffs, findings));
+            vehicle.cutoffs().stream()
+                    .flatMap(cutoff -> cutoff.contacts().stream())
+                    .forEach(contact -> once("cutoff", contact.name(), contact.place(), cutoffs, findings));
         });
         Map<String, Place> phases = new HashMap<>();
         file.scene()

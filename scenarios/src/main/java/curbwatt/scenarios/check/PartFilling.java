@@ -92,7 +92,14 @@ public record PartFilling(Catalogue catalogue, Findings findings) {
                         .map(load::over)
                         .orElse(load))
                 .toList();
-        return new CircuitEntry(circuit.place(), circuit.name(), circuit.node(), circuit.feed(), loads);
+        return new CircuitEntry(
+                circuit.place(),
+                circuit.name(),
+                circuit.node(),
+                circuit.feed(),
+                circuit.fuse(),
+                circuit.minimumLoad(),
+                loads);
     }
 
     private Optional<Part> part(Place entry, Optional<String> name, PartKind wanted) {

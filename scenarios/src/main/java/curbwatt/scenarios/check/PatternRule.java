@@ -4,6 +4,7 @@ import curbwatt.scenarios.file.DutyEntry;
 import curbwatt.scenarios.file.FlashEntry;
 import curbwatt.scenarios.file.LoadEntry;
 import curbwatt.scenarios.file.Place;
+import curbwatt.scenarios.file.RandomDutyEntry;
 import curbwatt.scenarios.file.ScenarioFile;
 import curbwatt.scenarios.problem.Quoted;
 import java.util.ArrayList;
@@ -22,6 +23,9 @@ final class PatternRule implements Rule {
      */
     private record Clock(double periodMs, Place place) {}
 
+    private static final double MOST_RANDOM_FRACTION = 0.9;
+    private static final double LEAST_RANDOM_S = 0.01;
+
     @Override
     public void look(ScenarioFile file, Findings findings) {
         Map<String, Clock> clocks = new HashMap<>();
@@ -34,6 +38,7 @@ final class PatternRule implements Rule {
                                 clock(load, flash, clocks, findings);
                             });
                             load.duty().ifPresent(duty -> duty(load, duty, findings));
+                            load.randomDuty().ifPresent(duty -> randomDuty(duty, findings));
                             dropOut(load, findings);
                         })));
     }
@@ -42,6 +47,7 @@ final class PatternRule implements Rule {
         List<String> patterns = new ArrayList<>();
         load.flash().ifPresent(flash -> patterns.add("flash"));
         load.duty().ifPresent(duty -> patterns.add("duty"));
+        load.randomDuty().ifPresent(duty -> patterns.add("randomDuty"));
         load.steady().ifPresent(steady -> patterns.add("steady"));
         if (patterns.size() > 1) {
             findings.error(
@@ -127,6 +133,16 @@ final class PatternRule implements Rule {
         Place place = load.place().key("duty");
         notAbove(place.key("onS"), duty.onS().orElse(0.0), duty.everyS().get(), findings);
         notAbove(place.key("offsetS"), duty.offsetS().orElse(0.0), duty.everyS().get(), findings);
+    }
+
+    private static void randomDuty(RandomDutyEntry duty, Findings findings) {
+        double everyS = duty.everyS().orElse(Double.MAX_VALUE);
+        if (duty.onS().orElse(0.0) > MOST_RANDOM_FRACTION * everyS || everyS < LEAST_RANDOM_S) {
+            findings.error(
+                    duty.place().key("onS"),
+                    "onS is " + Shown.number(duty.onS().orElse(0.0)) + " s of every " + Shown.number(everyS) + " s.",
+                    "Random on-times fill nine tenths of the time at most, and come every 0.01 s at most.");
+        }
     }
 
     private static void notAbove(Place place, double valueS, double everyS, Findings findings) {

@@ -4,6 +4,7 @@ import curbwatt.scenarios.file.CircuitEntry;
 import curbwatt.scenarios.file.CutoffEntry;
 import curbwatt.scenarios.file.Place;
 import curbwatt.scenarios.file.ScenarioFile;
+import curbwatt.scenarios.file.ShedsCircuits;
 import curbwatt.scenarios.file.VehicleEntry;
 import curbwatt.scenarios.problem.Nearest;
 import curbwatt.scenarios.problem.Quoted;
@@ -30,8 +31,10 @@ final class ReferenceRule implements Rule {
         for (CutoffEntry cutoff : vehicle.cutoffs()) {
             cutoff.senseAtFeedEndOf()
                     .ifPresent(name -> known(name, cutoff.place().key("senseAtFeedEndOf"), circuits, findings));
-            each(cutoff.disconnects(), cutoff.place().key("disconnects"), circuits, findings);
-            claim(cutoff, claimed, findings);
+            for (ShedsCircuits contact : cutoff.contacts()) {
+                each(contact.disconnects(), contact.place().key("disconnects"), circuits, findings);
+                claim(contact, claimed, vehicle, findings);
+            }
         }
         file.requirements().ifPresent(asked -> {
             asked.hold().forEach(hold -> each(hold.circuits(), hold.place().key("circuits"), circuits, findings));
@@ -62,18 +65,30 @@ final class ReferenceRule implements Rule {
         }
     }
 
-    private static void claim(CutoffEntry cutoff, Map<String, Place> claimed, Findings findings) {
-        for (int i = 0; i < cutoff.disconnects().size(); i++) {
-            String name = cutoff.disconnects().get(i);
-            Place place = cutoff.place().key("disconnects").item(i);
+    private static void claim(
+            ShedsCircuits contact, Map<String, Place> claimed, VehicleEntry vehicle, Findings findings) {
+        for (int i = 0; i < contact.disconnects().size(); i++) {
+            String name = contact.disconnects().get(i);
+            Place place = contact.place().key("disconnects").item(i);
+            if (vehicle.circuits().stream().anyMatch(circuit -> isMinimum(circuit, name))) {
+                findings.error(
+                        place,
+                        "The circuit " + Quoted.name(name) + " is minimum load, which is never shed.",
+                        "Take it out of disconnects, or remove minimumLoad there.");
+            }
             Place first = claimed.putIfAbsent(name, place);
             if (first != null) {
                 findings.error(
                         place,
                         "The circuit " + Quoted.name(name) + " is disconnected twice, first in line "
                                 + findings.line(first) + ".",
-                        "A circuit belongs to one cutoff at most; name it once.");
+                        "A circuit belongs to one cutoff or step at most; name it once.");
             }
         }
+    }
+
+    private static boolean isMinimum(CircuitEntry circuit, String name) {
+        return circuit.minimumLoad().orElse(false)
+                && circuit.name().filter(name::equals).isPresent();
     }
 }

@@ -5,8 +5,9 @@ import curbwatt.scenarios.file.PhaseEntry;
 import curbwatt.scenarios.file.Place;
 import curbwatt.scenarios.file.ScenarioFile;
 import curbwatt.scenarios.file.SceneEntry;
-import curbwatt.scenarios.file.SpeedEntry;
+import curbwatt.scenarios.file.TimedEntry;
 import curbwatt.scenarios.problem.Quoted;
+import java.util.List;
 
 /** Engine and time of a scene. */
 final class SceneRule implements Rule {
@@ -53,16 +54,34 @@ final class SceneRule implements Rule {
                     "The engine does not turn in this phase (" + engine + "), but a speed is given.",
                     "Remove it, or write \"engine\": \"idling\" or \"driving\".");
         }
-        profile(phase, findings);
+        double lengthMin = phase.durationMin().orElse(Double.MAX_VALUE);
+        profile(profile, phase.speedProfile(), lengthMin, findings);
+        air(phase, lengthMin, findings);
     }
 
-    private static void profile(PhaseEntry phase, Findings findings) {
-        if (findings.isTouched(phase.place().key("speedProfile"))) {
+    private static void air(PhaseEntry phase, double lengthMin, Findings findings) {
+        Place air = phase.place().key("airC");
+        Place profile = phase.place().key("airProfile");
+        boolean given = phase.airC().isPresent() || !phase.airProfile().isEmpty();
+        if (!given && !findings.isTouched(profile)) {
+            findings.error(
+                    air,
+                    "The air temperature of this phase is missing.",
+                    "Add airC (-50 to 110 °C), or an airProfile.");
+        }
+        if (phase.airC().isPresent() && !phase.airProfile().isEmpty()) {
+            findings.error(profile, "The phase has airC and an airProfile.", "Keep one of them.");
+        }
+        profile(profile, phase.airProfile(), lengthMin, findings);
+    }
+
+    private static void profile(Place place, List<? extends TimedEntry> points, double lengthMin, Findings findings) {
+        if (findings.isTouched(place)) {
             return;
         }
-        for (int i = 1; i < phase.speedProfile().size(); i++) {
-            SpeedEntry after = phase.speedProfile().get(i);
-            double beforeMin = phase.speedProfile().get(i - 1).atMin().orElse(0.0);
+        for (int i = 1; i < points.size(); i++) {
+            TimedEntry after = points.get(i);
+            double beforeMin = points.get(i - 1).atMin().orElse(0.0);
             if (after.atMin().orElse(0.0) <= beforeMin) {
                 findings.error(
                         after.place().key("atMin"),
@@ -71,8 +90,7 @@ final class SceneRule implements Rule {
                         "Times must rise from point to point.");
             }
         }
-        double lengthMin = phase.durationMin().orElse(Double.MAX_VALUE);
-        phase.speedProfile().stream()
+        points.stream()
                 .filter(point -> point.atMin().orElse(0.0) > lengthMin)
                 .findFirst()
                 .ifPresent(point -> findings.warning(

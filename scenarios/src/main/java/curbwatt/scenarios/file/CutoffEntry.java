@@ -2,6 +2,7 @@ package curbwatt.scenarios.file;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A voltage monitor that disconnects circuits.
@@ -17,6 +18,7 @@ import java.util.Optional;
  * @param tripDelayS time below the trip level before it opens (s)
  * @param reclose what closes it again
  * @param runTimeLimitMin longest time with the engine off (min)
+ * @param steps what it sheds before, in order
  * @param disconnects circuits that it disconnects
  */
 public record CutoffEntry(
@@ -31,10 +33,18 @@ public record CutoffEntry(
         Optional<Double> tripDelayS,
         Optional<RecloseEntry> reclose,
         Optional<Double> runTimeLimitMin,
-        List<String> disconnects) {
+        List<StepEntry> steps,
+        List<String> disconnects)
+        implements ShedsCircuits {
 
-    /** Takes a missing list as an empty one. */
+    /** Takes missing lists as empty ones. */
     public CutoffEntry {
+        steps = steps == null ? List.of() : List.copyOf(steps);
         disconnects = disconnects == null ? List.of() : List.copyOf(disconnects);
+    }
+
+    /** Returns its contacts in the order in which they are meant to open: the steps, then itself. */
+    public List<ShedsCircuits> contacts() {
+        return Stream.<ShedsCircuits>concat(steps.stream(), Stream.of(this)).toList();
     }
 }

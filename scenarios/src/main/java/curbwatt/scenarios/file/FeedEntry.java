@@ -9,6 +9,7 @@ import java.util.Optional;
  * @param resistanceMilliohm resistance out and back (mΩ)
  * @param awg American wire gauge
  * @param areaMm2 conductor area (mm²)
+ * @param material what the conductor is made of
  * @param lengthM length one way (m)
  * @param returnBy how the current comes back
  * @param chassisMilliohm resistance of the way back through the chassis (mΩ)
@@ -19,6 +20,7 @@ public record FeedEntry(
         Optional<Double> resistanceMilliohm,
         Optional<String> awg,
         Optional<Double> areaMm2,
+        Optional<MaterialWord> material,
         Optional<Double> lengthM,
         Optional<ReturnWord> returnBy,
         Optional<Double> chassisMilliohm,

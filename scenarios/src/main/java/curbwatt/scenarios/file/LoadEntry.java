@@ -19,9 +19,11 @@ import java.util.Optional;
  * @param dropOutV voltage below which it falls silent (V)
  * @param returnV voltage at which it comes back (V)
  * @param returnDelayS time above that before it draws again (s)
+ * @param inrush what it draws more just after it is switched on
  * @param stages response stages that switch it on
  * @param flash a cycle of on-intervals
  * @param duty on for some seconds in every so many
+ * @param randomDuty on for some seconds at random instants
  * @param steady on without a break, whatever the part does
  */
 public record LoadEntry(
@@ -38,9 +40,11 @@ public record LoadEntry(
         Optional<Double> dropOutV,
         Optional<Double> returnV,
         Optional<Double> returnDelayS,
+        Optional<InrushEntry> inrush,
         List<String> stages,
         Optional<FlashEntry> flash,
         Optional<DutyEntry> duty,
+        Optional<RandomDutyEntry> randomDuty,
         Optional<Boolean> steady) {
 
     /** Takes missing stages as none. */
@@ -54,7 +58,7 @@ public record LoadEntry(
      */
     public LoadEntry over(LoadEntry other) {
         boolean ownBehaviour = behaviour.isPresent() || voltageExponent.isPresent();
-        boolean ownPattern = flash.isPresent() || duty.isPresent() || steady.isPresent();
+        boolean ownPattern = flash.isPresent() || duty.isPresent() || randomDuty.isPresent() || steady.isPresent();
         return new LoadEntry(
                 place,
                 name,
@@ -69,9 +73,11 @@ public record LoadEntry(
                 dropOutV.or(other::dropOutV),
                 returnV.or(other::returnV),
                 returnDelayS.or(other::returnDelayS),
+                inrush.or(other::inrush),
                 stages.isEmpty() ? other.stages : stages,
                 ownPattern ? flash : other.flash,
                 ownPattern ? duty : other.duty,
+                ownPattern ? randomDuty : other.randomDuty,
                 ownPattern ? steady : other.steady);
     }
 }

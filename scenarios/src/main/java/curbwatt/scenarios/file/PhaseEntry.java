@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param engine what the engine does
  * @param durationMin length (min)
  * @param airC temperature of the air round the battery (°C)
+ * @param airProfile air temperature that changes
  * @param engineRpm engine speed (1/min)
  * @param speedProfile engine speed that changes
  * @param stages response stages that are on
@@ -21,12 +22,14 @@ public record PhaseEntry(
         Optional<EngineWord> engine,
         Optional<Double> durationMin,
         Optional<Double> airC,
+        List<AirEntry> airProfile,
         Optional<Double> engineRpm,
         List<SpeedEntry> speedProfile,
         List<String> stages) {
 
     /** Takes missing lists as empty ones. */
     public PhaseEntry {
+        airProfile = airProfile == null ? List.of() : List.copyOf(airProfile);
         speedProfile = speedProfile == null ? List.of() : List.copyOf(speedProfile);
         stages = stages == null ? List.of() : List.copyOf(stages);
     }

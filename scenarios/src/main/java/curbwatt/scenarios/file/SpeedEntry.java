@@ -9,4 +9,4 @@ import java.util.Optional;
  * @param atMin time since the phase's start (min)
  * @param engineRpm engine speed (1/min)
  */
-public record SpeedEntry(Place place, Optional<Double> atMin, Optional<Double> engineRpm) {}
+public record SpeedEntry(Place place, Optional<Double> atMin, Optional<Double> engineRpm) implements TimedEntry {}

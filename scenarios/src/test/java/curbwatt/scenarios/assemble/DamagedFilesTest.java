@@ -46,7 +46,10 @@ class DamagedFilesTest {
     void nothingButProblemsComesOut() {
         int opened = 0;
         for (int seed = 0; seed < DAMAGES; seed++) {
-            String text = damaged(DemoScenarios.text(DemoScenarios.names().get(seed % 3)), new Random(seed));
+            String text = damaged(
+                    DemoScenarios.text(DemoScenarios.names()
+                            .get(seed % DemoScenarios.names().size())),
+                    new Random(seed));
             try {
                 scenarios.read("damaged.json", text);
                 opened++;

@@ -34,14 +34,18 @@ class DefaultsTest {
               "vehicle": {
                 "name": "Truck",
                 "battery": { "chemistry": "flooded", "c20Ah": 70 %s },
+                "auxiliary": { "battery": { "chemistry": "agm", "c20Ah": 70 %s },
+                  "link": { "kind": "charge relay", "resistanceMilliohm": 2, "closeV": 13.3, "openV": 12.8 %s } },
                 "alternator": { "idleA": 70, "ratedA": 140 %s },
-                "circuits": [{ "name": "Lights",
+                "circuits": [{ "name": "Lights" %s, "fuse": { "ratingA": 20 %s },
                   "feed": { "awg": "8", "lengthM": 3 %s },
                   "loads": [
                     { "name": "Steady", "ratedCurrentA": 2 %s },
                     { "name": "Silent", "ratedCurrentA": 2, "dropOutV": 10 %s },
                     { "name": "Flash", "ratedCurrentA": 2, "flash": { "periodMs": 500, "onMs": [[0, 100]] %s } },
-                    { "name": "Duty", "ratedCurrentA": 2, "duty": { "onS": 5, "everyS": 20 %s } }
+                    { "name": "Duty", "ratedCurrentA": 2, "duty": { "onS": 5, "everyS": 20 %s } },
+                    { "name": "Random", "ratedCurrentA": 2,
+                      "randomDuty": { "onS": 5, "everyS": 20, "seed": 1 %s } }
                   ] }],
                 "cutoffs": [{ "name": "Cutoff", "tripV": 11.8, "disconnects": ["Lights"],
                   "reclose": { "when": "above voltage", "aboveV": 13 %s } %s }],
@@ -53,12 +57,17 @@ class DefaultsTest {
               "trace": { %s } }
             """.formatted((Object[]) List.of(
                         defaults(explicit, "battery"),
+                        defaults(explicit, "battery"),
+                        defaults(explicit, "link", "startDelayS", "stopDelayS"),
                         defaults(explicit, "alternator"),
+                        defaults(explicit, "circuit"),
+                        defaults(explicit, "fuse"),
                         defaults(explicit, "feed"),
                         defaults(explicit, "load", "sync", "dropOutV"),
                         defaults(explicit, "load", "sync", "dropOutV", "returnV"),
                         defaults(explicit, "flash"),
                         defaults(explicit, "duty"),
+                        defaults(explicit, "randomDuty"),
                         defaults(explicit, "reclose"),
                         defaults(explicit, "cutoff"),
                         defaults(explicit, "starter"),

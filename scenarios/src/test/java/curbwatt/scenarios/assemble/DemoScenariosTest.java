@@ -7,11 +7,16 @@ import curbwatt.scenarios.problem.Problem;
 import curbwatt.scenarios.problem.ScenarioException;
 import curbwatt.scenarios.stock.DemoScenarios;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
 class DemoScenariosTest {
+    private static final Map<String, List<String>> EXPECTED_WARNINGS = Map.of(
+            "winter-breakdown", List.of("vehicle.cutoffs[0].tripV"),
+            "charger-truck", List.of("vehicle.auxiliary.link"));
+
     private final Scenarios scenarios = new Scenarios();
 
     static List<String> names() {
@@ -26,8 +31,9 @@ class DemoScenariosTest {
         assertThat(ready.source()).isEqualTo("demo:" + name);
         assertThat(ready.warnings())
                 .extracting(warning -> warning.position().path())
-                .isEqualTo(name.equals("winter-breakdown") ? List.of("vehicle.cutoffs[0].tripV") : List.of());
-        assertThat(ready.vehicle().name()).isEqualTo("Incident truck 4");
+                .isEqualTo(EXPECTED_WARNINGS.getOrDefault(name, List.of()));
+        assertThat(ready.vehicle().name())
+                .isEqualTo(ready.vehicle().auxiliary().isEmpty() ? "Incident truck 4" : "Incident truck 7");
         assertThat(ready.vehicle().circuits()).hasSize(7);
         assertThat(ready.vehicle().loads().count()).isBetween(10L, 25L);
         assertThat(ready.requirements()).isNotEmpty();
@@ -41,8 +47,8 @@ class DemoScenariosTest {
                         ScenarioException.class,
                         e -> assertThat(e.problems())
                                 .extracting(Problem::remedy)
-                                .containsExactly(
-                                        "Did you mean 'night-closure'? There are 'night-closure', 'lane-watch',"
-                                                + " 'winter-breakdown'."));
+                                .containsExactly("Did you mean 'night-closure'? There are 'night-closure',"
+                                        + " 'two-batteries', 'lane-watch', 'charger-truck',"
+                                        + " 'winter-breakdown'."));
     }
 }

@@ -22,6 +22,29 @@ class DemoStoriesTest {
     }
 
     @Test
+    void theSecondBatteryCarriesTheEquipmentAndTheRelayKeepsTheFirstOneFull() {
+        String text = DemoScenarios.text("two-batteries");
+
+        assertThat(verdict(text).isMet()).isTrue();
+        assertThat(unmet(edited(text, "\"openV\": 12.8", "\"openV\": 12.0")))
+                .singleElement()
+                .extracting(Finding::requirement)
+                .isInstanceOf(Requirement.KeepCharge.class);
+    }
+
+    @Test
+    void theChargerTruckLosesItsEquipmentAlthoughTheEngineRanAndTheStarterBatteryIsFull() {
+        String text = DemoScenarios.text("charger-truck");
+
+        assertThat(unmet(text)).singleElement().satisfies(finding -> {
+            assertThat(finding.requirement()).isInstanceOf(Requirement.HoldCircuits.class);
+            assertThat(finding.cause()).isEqualTo("Equipment cutoff");
+        });
+        assertThat(verdict(edited(text, "dc-dc-charger-20", "dc-dc-charger-40")).isMet())
+                .isTrue();
+    }
+
+    @Test
     void theLaneWatchLosesItsEquipmentToAHastyCutoffAlthoughTheBatteryCouldHold() {
         String text = DemoScenarios.text("lane-watch");
 

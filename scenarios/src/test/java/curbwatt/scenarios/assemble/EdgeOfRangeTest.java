@@ -15,16 +15,37 @@ import java.util.Map;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import tools.jackson.databind.JsonNode;
 
 /** A file with every key in it opens; with any number at the edge of its range, no refusal comes from the engine. */
 class EdgeOfRangeTest {
     private static final Scenarios SCENARIOS = new Scenarios();
+    private static final Pattern LINK = Pattern.compile("\"link\": \\{[^}]*\\}");
+
+    /** Links of the other kinds, since one has not every key. */
+    private static final List<String> OTHER_LINKS = List.of(
+            """
+            "link": { "kind": "charge relay", "resistanceMilliohm": 2, "closeV": 13.4, "closeDelayS": 9, "openV": 12.7,
+            "openDelayS": 9 }""",
+            "\"link\": { \"kind\": \"diode\", \"resistanceMilliohm\": 3, \"forwardV\": 0.6 }",
+            "\"link\": { \"kind\": \"solid\", \"resistanceMilliohm\": 3 }");
+
     private static final Pattern NUMBER = Pattern.compile("\"(\\w+)\": (-?[0-9.]+)");
 
     private static String complete() throws IOException {
         return Files.readString(Path.of("src/test/resources/complete.json"));
+    }
+
+    /** The complete file with each kind of link. */
+    private static List<String> variants() throws IOException {
+        String complete = complete();
+        return Stream.concat(
+                        Stream.of(complete),
+                        OTHER_LINKS.stream()
+                                .map(link -> LINK.matcher(complete).replaceFirst(Matcher.quoteReplacement(link))))
+                .toList();
     }
 
     @Test
@@ -33,9 +54,10 @@ class EdgeOfRangeTest {
 
         assertThat(ready.warnings())
                 .extracting(warning -> warning.position().path())
-                .containsExactly("vehicle.alternator.table");
+                .containsExactly("vehicle.alternator.table", "scene.phases[3]");
+        String all = String.join("\n", variants());
         for (JsonNode object : SchemaObjects.all().values()) {
-            assertThat(complete())
+            assertThat(all)
                     .contains(object.path("properties").propertyNames().stream()
                             .map(key -> "\"" + key + "\":")
                             .toList());
@@ -46,16 +68,17 @@ class EdgeOfRangeTest {
     void noEdgeOfARangeIsRefusedByTheEngine() throws IOException {
         Map<String, List<String>> edges = edges();
         TreeSet<String> late = new TreeSet<>();
-        String text = complete();
-        Matcher number = NUMBER.matcher(text);
         int tried = 0;
-        while (number.find()) {
-            for (String edge : edges.getOrDefault(number.group(1), List.of())) {
-                String edited = text.substring(0, number.start(2)) + edge + text.substring(number.end(2));
-                problems(edited).stream()
-                        .filter(problem -> problem.message().startsWith("Here the figures don't go together"))
-                        .forEach(problem -> late.add(problem.position().path() + ": " + problem.message()));
-                tried++;
+        for (String text : variants()) {
+            Matcher number = NUMBER.matcher(text);
+            while (number.find()) {
+                for (String edge : edges.getOrDefault(number.group(1), List.of())) {
+                    String edited = text.substring(0, number.start(2)) + edge + text.substring(number.end(2));
+                    problems(edited).stream()
+                            .filter(problem -> problem.message().startsWith("Here the figures don't go together"))
+                            .forEach(problem -> late.add(problem.position().path() + ": " + problem.message()));
+                    tried++;
+                }
             }
         }
         assertThat(tried).isGreaterThan(80);

@@ -2,7 +2,9 @@ package curbwatt.scenarios.json;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import curbwatt.scenarios.file.AirEntry;
 import curbwatt.scenarios.file.AlternatorEntry;
+import curbwatt.scenarios.file.AuxiliaryEntry;
 import curbwatt.scenarios.file.BatteryEntry;
 import curbwatt.scenarios.file.BehaviourWord;
 import curbwatt.scenarios.file.ChemistryWord;
@@ -13,13 +15,21 @@ import curbwatt.scenarios.file.DutyEntry;
 import curbwatt.scenarios.file.EngineWord;
 import curbwatt.scenarios.file.FeedEntry;
 import curbwatt.scenarios.file.FlashEntry;
+import curbwatt.scenarios.file.FuseEntry;
+import curbwatt.scenarios.file.FuseWord;
 import curbwatt.scenarios.file.HoldEntry;
+import curbwatt.scenarios.file.InrushEntry;
 import curbwatt.scenarios.file.KeyUnit;
 import curbwatt.scenarios.file.LeastVoltageEntry;
+import curbwatt.scenarios.file.LinkEntry;
+import curbwatt.scenarios.file.LinkWord;
 import curbwatt.scenarios.file.LoadEntry;
+import curbwatt.scenarios.file.MaterialWord;
+import curbwatt.scenarios.file.NodeWord;
 import curbwatt.scenarios.file.OutputEntry;
 import curbwatt.scenarios.file.PhaseEntry;
 import curbwatt.scenarios.file.Place;
+import curbwatt.scenarios.file.RandomDutyEntry;
 import curbwatt.scenarios.file.RecloseEntry;
 import curbwatt.scenarios.file.RecloseWord;
 import curbwatt.scenarios.file.RequirementsEntry;
@@ -30,6 +40,7 @@ import curbwatt.scenarios.file.SceneEntry;
 import curbwatt.scenarios.file.SpeedEntry;
 import curbwatt.scenarios.file.StartEntry;
 import curbwatt.scenarios.file.StarterEntry;
+import curbwatt.scenarios.file.StepEntry;
 import curbwatt.scenarios.file.SyncWord;
 import curbwatt.scenarios.file.TraceEntry;
 import curbwatt.scenarios.file.VehicleEntry;
@@ -54,6 +65,8 @@ class SchemaAgreementTest {
             Map.entry("scenario", ScenarioFile.class),
             Map.entry("vehicle", VehicleEntry.class),
             Map.entry("battery", BatteryEntry.class),
+            Map.entry("auxiliary", AuxiliaryEntry.class),
+            Map.entry("link", LinkEntry.class),
             Map.entry("alternator", AlternatorEntry.class),
             Map.entry("output", OutputEntry.class),
             Map.entry("circuit", CircuitEntry.class),
@@ -73,6 +86,11 @@ class SchemaAgreementTest {
             Map.entry("requirements", RequirementsEntry.class),
             Map.entry("hold", HoldEntry.class),
             Map.entry("leastVoltage", LeastVoltageEntry.class),
+            Map.entry("air", AirEntry.class),
+            Map.entry("inrush", InrushEntry.class),
+            Map.entry("randomDuty", RandomDutyEntry.class),
+            Map.entry("fuse", FuseEntry.class),
+            Map.entry("step", StepEntry.class),
             Map.entry("trace", TraceEntry.class));
 
     /** Keys that no entry keeps: one is for the editor, the other is done with once the schema has looked at it. */
@@ -149,6 +167,11 @@ class SchemaAgreementTest {
     static Stream<Arguments> words() {
         return Stream.of(
                 Arguments.of("battery", "chemistry", ChemistryWord.values()),
+                Arguments.of("link", "kind", LinkWord.values()),
+                Arguments.of("circuit", "node", NodeWord.values()),
+                Arguments.of("cutoff", "senseAtNode", NodeWord.values()),
+                Arguments.of("fuse", "kind", FuseWord.values()),
+                Arguments.of("feed", "material", MaterialWord.values()),
                 Arguments.of("feed", "returnBy", ReturnWord.values()),
                 Arguments.of("load", "sync", SyncWord.values()),
                 Arguments.of("load", "behaviour", BehaviourWord.values()),

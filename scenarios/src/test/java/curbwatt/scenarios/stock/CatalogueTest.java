@@ -21,6 +21,7 @@ class CatalogueTest {
             PartKind.BATTERY, "\"battery\": { \"part\": \"battery-flooded-74\" }",
             PartKind.ALTERNATOR, "\"alternator\": { \"part\": \"alternator-120\" }",
             PartKind.LOAD, "",
+            PartKind.LINK, "\"link\": { \"part\": \"charge-relay-120\" }",
             PartKind.STARTER, "\"starter\": { \"part\": \"starter-4-cylinder\" }");
 
     static List<Part> parts() {
@@ -48,6 +49,8 @@ class CatalogueTest {
         assertThat(written.vehicle().battery().battery())
                 .usingRecursiveComparison()
                 .isEqualTo(named.vehicle().battery().battery());
+        assertThat(written.vehicle().auxiliary().orElseThrow().link())
+                .isEqualTo(named.vehicle().auxiliary().orElseThrow().link());
         assertThat(written.vehicle().starting()).isEqualTo(named.vehicle().starting());
         assertThat(written.vehicle().alternator().orElseThrow().maximumA(1500))
                 .isEqualTo(named.vehicle().alternator().orElseThrow().maximumA(1500));
@@ -83,15 +86,17 @@ class CatalogueTest {
         String own = "\"" + part.kind() + "\": { " + figures + " }";
         String load = part.kind() == PartKind.LOAD ? "{ \"name\": \"Load\", " + figures + " }" : "";
         String others = USUAL.entrySet().stream()
-                .filter(entry -> entry.getKey() != PartKind.LOAD)
+                .filter(entry -> entry.getKey() != PartKind.LOAD && entry.getKey() != PartKind.LINK)
                 .map(entry -> entry.getKey() == part.kind() ? own : entry.getValue())
                 .collect(Collectors.joining(",\n"));
         return """
             { "format": 1, "title": "Part",
-              "vehicle": { "name": "Truck", %s, "circuits": [{ "name": "Circuit", "loads": [%s] }] },
+              "vehicle": { "name": "Truck", %s,
+                "auxiliary": { "battery": { "part": "battery-agm-deep-75" }, %s },
+                "circuits": [{ "name": "Circuit", "loads": [%s] }] },
               "scene": { "phases": [{ "name": "Watch", "engine": "off", "durationMin": 60, "airC": 15 }] },
               "requirements": { "restartMarginV": 0 } }
-            """.formatted(others, load);
+            """.formatted(others, part.kind() == PartKind.LINK ? own : USUAL.get(PartKind.LINK), load);
     }
 
     private static String json(String figure) {
