@@ -14,7 +14,14 @@ import picocli.CommandLine.Spec;
         scope = ScopeType.INHERIT,
         mixinStandardHelpOptions = true,
         versionProvider = ProgramVersion.class,
-        subcommands = {RunCommand.class, CheckCommand.class, PartsCommand.class, LabelCommand.class, DemoCommand.class},
+        subcommands = {
+            RunCommand.class,
+            DaysCommand.class,
+            CheckCommand.class,
+            PartsCommand.class,
+            LabelCommand.class,
+            DemoCommand.class
+        },
         usageHelpWidth = 96,
         sortOptions = false,
         synopsisHeading = "%n",
