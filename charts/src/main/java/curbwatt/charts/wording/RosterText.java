@@ -29,6 +29,9 @@ public record RosterText(RosterStory story) {
         String all = "all " + PlainText.count(result.days().size(), "day");
         String answer = switch (result.course()) {
             case KEEPS_UP -> "It keeps up: the engine starts on " + all + ", and no battery's charge goes down.";
+            case HELD_BY_CUTOFF ->
+                "It is held up by the cutoff alone: the engine starts on " + all + ", but on " + result.daysWithTrips()
+                        + " of them equipment is switched off on low voltage.";
             case CREEPS_DOWN ->
                 "It creeps down: " + PlainText.quoted(fastest().battery()) + " loses "
                         + weekly(fastest().trend().orElseThrow()) + " a week.";

@@ -38,10 +38,16 @@ public record RosterResult(
         if (batteries.stream().anyMatch(battery -> battery.trend().isEmpty())) {
             return Course.TOO_SHORT;
         }
-        return batteries.stream()
-                        .anyMatch(battery -> battery.trend().orElseThrow().isDown())
-                ? Course.CREEPS_DOWN
-                : Course.KEEPS_UP;
+        if (batteries.stream().anyMatch(battery -> battery.trend().orElseThrow().isDown())) {
+            return Course.CREEPS_DOWN;
+        }
+        List<Day> settled = days.subList(days.size() / 2, days.size());
+        return settled.stream().anyMatch(day -> day.trips() > 0) ? Course.HELD_BY_CUTOFF : Course.KEEPS_UP;
+    }
+
+    /** On how many days a cutoff opened on low voltage. */
+    public int daysWithTrips() {
+        return (int) days.stream().filter(day -> day.trips() > 0).count();
     }
 
     /** How often a cutoff opened on low voltage. */
