@@ -18,7 +18,7 @@ public record RosterText(RosterStory story) {
 
     /** What kind of prediction it is; printed under every one. */
     public static final String CAUTION = "Flashing and duty run as their mean, and the battery does not age in the run:"
-            + " trips are to the nearest minute or so, life is an order of magnitude.";
+            + " a trip may come an hour earlier or later, and life is an order of magnitude.";
 
     private static final double SECONDS_PER_HOUR = 3600;
     private static final int YEAR_DAYS = 365;

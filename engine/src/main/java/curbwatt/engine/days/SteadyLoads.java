@@ -13,9 +13,9 @@ import java.util.stream.Stream;
  *
  * <p>What that changes: nothing in the charge drawn by loads whose current does not depend on the voltage; little for
  * the others, which see the mean voltage instead of the voltage of each flash. Heat in feeds and in the battery's
- * resistance is that of the mean current, lower than the mean of the heat. Whatever looks at the voltage without a filter
- * sees its mean and not its dips: trips, warnings and drop-outs come later than they would, by the time in which the
- * voltage falls by half the swing of a flash.
+ * resistance is that of the mean current, lower than the mean of the heat. Whatever looks at the voltage sees its mean and
+ * not its swing: a cutoff without filter and delay trips on the dips, earlier than here; one that asks for a delay without
+ * a break begins anew with every pause, and trips later than here. Where the voltage falls slowly, that is up to an hour.
  */
 public final class SteadyLoads {
 

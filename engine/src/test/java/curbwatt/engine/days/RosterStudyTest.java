@@ -3,20 +3,25 @@ package curbwatt.engine.days;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import curbwatt.engine.control.Cutoffs;
+import curbwatt.engine.control.RecloseRule;
 import curbwatt.engine.event.Event;
 import curbwatt.engine.event.EventKind;
 import curbwatt.engine.result.BatteryDay;
 import curbwatt.engine.result.ChargeLedger;
 import curbwatt.engine.result.RunResult;
 import curbwatt.engine.scene.DayPlan;
+import curbwatt.engine.scene.InitialState;
 import curbwatt.engine.scene.Roster;
 import curbwatt.engine.simulation.Recorder;
 import curbwatt.engine.simulation.Simulation;
 import curbwatt.engine.simulation.StepControl;
+import curbwatt.engine.vehicle.Vehicle;
 import java.util.List;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.api.TestReporter;
 import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 @Timeout(value = 120, threadMode = Timeout.ThreadMode.SEPARATE_THREAD)
 class RosterStudyTest {
@@ -51,9 +56,8 @@ class RosterStudyTest {
     }
 
     @Test
-    void aYearCloses(TestReporter reporter) {
+    void aYearCloses() {
         RosterResult year = study(Duty.shift(420, 2400), 365);
-        reporter.publishEntry("steps in a year", Long.toString(year.run().steps()));
         assertThat(year.run().steps()).isLessThan(1_000_000);
         ChargeLedger charge = year.run().charge();
         assertThat(charge.batteryRemainderAh()).isCloseTo(0, within(1e-6));
@@ -108,18 +112,38 @@ class RosterStudyTest {
 
     /** One day, every flash resolved, against the study of it. */
     @Test
-    void steadyLoadsStandForTheResolvedDay(TestReporter reporter) {
+    void steadyLoadsStandForTheResolvedDay() {
         Roster day = Duty.roster(1, EASY);
         RosterResult steady = new RosterStudy(Duty.truck(), day).run();
         RunResult resolved = Simulation.of(Duty.truck(), day.asScene()).run(Recorder.none());
         double awayFraction = steady.run().endChargeFraction() - resolved.endChargeFraction();
-        reporter.publishEntry("charge after a day, steady less resolved", Double.toString(awayFraction));
         assertThat(awayFraction).isCloseTo(0, within(1e-3));
         assertThat(steady.run().charge().loadsAh())
                 .isCloseTo(
                         resolved.charge().loadsAh(),
                         within(2e-3 * resolved.charge().loadsAh()));
         assertThat(resolved.steps()).isGreaterThan(10 * steady.run().steps());
+    }
+
+    /** The voltage falls slowly in a watch, so that a little swing is much time: a bound, and the direction. */
+    @ParameterizedTest
+    @CsvSource({"60, 60, 0.8, 1", "0, 60, 0.6, 0.8", "0, 0.1, 1.4, 2"})
+    void timesOfTripsDependOnTheWaveform(double filterS, double delayS, double leastRatio, double mostRatio) {
+        Vehicle truck = Duty.truck();
+        Vehicle watching = new Vehicle(
+                truck.name(),
+                truck.battery(),
+                truck.alternator(),
+                truck.circuits(),
+                List.of(Cutoffs.of("cutoff", filterS, 12.0, delayS, new RecloseRule.EngineRunning(), "warning")),
+                truck.starting());
+        Roster day = new Roster("day", new InitialState(0.6, 15), List.of(Duty.shift(120, 18_000)), 1);
+        double steadyS =
+                trips(new RosterStudy(watching, day).run().run()).get(0).timeS();
+        double resolvedS = trips(Simulation.of(watching, day.asScene()).run(Recorder.none()))
+                .get(0)
+                .timeS();
+        assertThat(steadyS / resolvedS).isBetween(leastRatio, mostRatio);
     }
 
     private static List<Event> trips(RunResult run) {
