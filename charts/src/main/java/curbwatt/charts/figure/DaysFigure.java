@@ -151,18 +151,27 @@ public final class DaysFigure {
                         Palette.ALARM.color());
             }
         }
-        story.result().failedStartDay().ifPresent(day -> {
-            double x = panel.x(day - 0.5);
-            pen.line(x, top, x, panel.area().getMaxY(), Palette.ALARM.color(), HouseStyle.LEVEL_LINE);
-            boolean right = x < panel.area().getCenterX();
-            pen.textOnPaper(
-                    "day " + day + ": engine does not start",
-                    Typeface.prepare().strong(HouseStyle.SMALL),
-                    Palette.ALARM.color(),
-                    right ? x + 6 : x - 6,
-                    panel.area().getMaxY() - 10,
-                    right ? Pen.Anchor.LEFT : Pen.Anchor.RIGHT);
-        });
+        story.result().failedStartDay().ifPresent(day -> markFailure(pen, panel, day));
+    }
+
+    /** What comes after is paled: nobody would let it go on. */
+    private static void markFailure(Pen pen, Panel panel, int day) {
+        double x = panel.x(day);
+        double top = panel.area().getY() + 2 * MARK_HEIGHT;
+        Color paper = Palette.PAPER.color();
+        pen.fill(
+                new Rectangle2D.Double(
+                        x, top, panel.area().getMaxX() - x, panel.area().getMaxY() - top),
+                new Color(paper.getRed(), paper.getGreen(), paper.getBlue(), 170));
+        pen.line(x, top, x, panel.area().getMaxY(), Palette.ALARM.color(), HouseStyle.LEVEL_LINE);
+        boolean right = x < panel.area().getCenterX();
+        pen.textOnPaper(
+                "day " + day + ": engine does not start; what follows is not counted",
+                Typeface.prepare().strong(HouseStyle.SMALL),
+                Palette.ALARM.color(),
+                right ? x + 6 : x - 6,
+                top + 2 * MARK_HEIGHT,
+                right ? Pen.Anchor.LEFT : Pen.Anchor.RIGHT);
     }
 
     private static Color color(int place) {

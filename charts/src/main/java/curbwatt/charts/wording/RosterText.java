@@ -28,7 +28,9 @@ public record RosterText(RosterStory story) {
         RosterResult result = story.result();
         String all = "all " + PlainText.count(result.days().size(), "day");
         String answer = switch (result.course()) {
-            case KEEPS_UP -> "It keeps up: the engine starts on " + all + ", and no battery's charge goes down.";
+            case KEEPS_UP ->
+                "It keeps up: the engine starts on " + all + ", no battery's charge goes down, and the lowest is "
+                        + PlainText.percent(lowestFraction()) + ".";
             case HELD_BY_CUTOFF ->
                 "It is held up by the cutoff alone: the engine starts on " + all + ", but on " + result.daysWithTrips()
                         + " of them equipment is switched off on low voltage.";
@@ -57,6 +59,13 @@ public record RosterText(RosterStory story) {
                 .orElseThrow();
     }
 
+    private double lowestFraction() {
+        return story.result().batteries().stream()
+                .mapToDouble(BatteryDays::lowestChargeFraction)
+                .min()
+                .orElseThrow();
+    }
+
     private static String weekly(Trend trend) {
         return PlainText.number(100 * Math.abs(trend.weeklyFraction()), 1) + " % of its charge";
     }
@@ -72,15 +81,14 @@ public record RosterText(RosterStory story) {
     public List<List<String>> figures() {
         List<List<String>> lines = new ArrayList<>();
         story.result().batteries().forEach(battery -> lines.addAll(figures(battery)));
-        List<Day> days = story.result().days();
+        List<Day> days = story.result().countedDays();
         double runH = days.stream().mapToDouble(Day::engineRunS).sum() / SECONDS_PER_HOUR;
         int starts = days.stream().mapToInt(Day::starts).sum();
-        int failed = days.stream().mapToInt(Day::failedStarts).sum();
-        lines.add(List.of("cutoff trips", Integer.toString(story.result().trips())));
         lines.add(List.of(
-                "engine",
-                PlainText.number(runH, 0) + " h, " + PlainText.count(starts, "start")
-                        + (failed == 0 ? "" : ", " + failed + " failed")));
+                "cutoff trips",
+                Integer.toString(days.stream().mapToInt(Day::trips).sum())));
+        String until = days.size() < story.result().days().size() ? ", until it did not" : "";
+        lines.add(List.of("engine", PlainText.number(runH, 0) + " h, " + PlainText.count(starts, "start") + until));
         return lines;
     }
 

@@ -7,17 +7,17 @@ import java.util.Objects;
 import java.util.Optional;
 
 /**
- * A battery over all the days, or up to and with the day of the first failed start; only its cycles are counted on.
+ * A battery over all the days, or up to the end of the day of the first failed start.
  *
  * @param battery its name
  * @param capacityAh its capacity (Ah)
  * @param startChargeFraction state of charge at the start
- * @param endChargeFraction state of charge at the end of the last day counted
- * @param lowestChargeFraction lowest state of charge on the days counted
+ * @param endChargeFraction state of charge at the end
+ * @param lowestChargeFraction lowest state of charge
  * @param trend where its charge is going; empty: too few days
  * @param throughput charge taken out and put back
- * @param cycles its cycles over the whole roster
- * @param life life by cycling alone; empty: no published cycle lives for its chemistry, or a start failed
+ * @param cycles its cycles
+ * @param life life by cycling alone; empty: no published cycle lives for its chemistry
  */
 public record BatteryDays(
         String battery,

@@ -50,6 +50,11 @@ public record RosterResult(
         return (int) days.stream().filter(day -> day.trips() > 0).count();
     }
 
+    /** The days up to and with that of the first failed start: what comes after is what nobody would let happen. */
+    public List<Day> countedDays() {
+        return days.subList(0, failedStartDay.orElse(days.size()));
+    }
+
     /** How often a cutoff opened on low voltage. */
     public int trips() {
         return days.stream().mapToInt(Day::trips).sum();

@@ -116,7 +116,7 @@ public record RosterStudy(Vehicle vehicle, Roster roster) {
             int place, String name, Battery battery, double startCharge, List<Day> days, DayRecorder recorder) {
         List<BatteryDay> own =
                 days.stream().map(day -> day.batteries().get(place)).toList();
-        CycleCount cycles = CycleCount.of(recorder.turnFractions(place));
+        CycleCount cycles = CycleCount.of(recorder.turnFractions(place, days.size()));
         return new BatteryDays(
                 name,
                 battery.capacityAh(),
@@ -130,10 +130,7 @@ public record RosterStudy(Vehicle vehicle, Roster roster) {
                         own.stream().mapToDouble(BatteryDay::dischargedAh).sum(),
                         own.stream().mapToDouble(BatteryDay::chargedAh).sum()),
                 cycles,
-                days.size() < roster.days()
-                        ? Optional.empty()
-                        : life(battery.parameters().chemistry())
-                                .map(life -> LifeEstimate.of(cycles, life, roster.days())));
+                life(battery.parameters().chemistry()).map(life -> LifeEstimate.of(cycles, life, days.size())));
     }
 
     /** A flooded battery is taken to be a starter battery, the kind that stands cycling worst. */

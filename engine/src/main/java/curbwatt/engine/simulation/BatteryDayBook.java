@@ -10,6 +10,10 @@ final class BatteryDayBook {
     private static final double SECONDS_PER_HOUR = 3600;
 
     private final List<Double> turns = new ArrayList<>();
+    /** How many turns there were at each day's end, the charge there included. */
+    private final List<Integer> turnsByDay = new ArrayList<>();
+
+    private final List<Double> endCharges = new ArrayList<>();
     private double charge = Double.NaN;
     private double lowestCharge = Double.POSITIVE_INFINITY;
     private double dischargedAs;
@@ -45,12 +49,20 @@ final class BatteryDayBook {
 
     /** Begins the next day where this one ends. */
     void nextDay() {
+        turnsByDay.add(turns.size());
+        endCharges.add(charge);
         lowestCharge = charge;
         dischargedAs = 0;
         chargedAs = 0;
     }
 
-    List<Double> turns() {
-        return List.copyOf(turns);
+    /** Turns up to a day's end. The charge there may since have been passed on the way to a later turn. */
+    List<Double> turns(int toDay) {
+        if (toDay > turnsByDay.size()) {
+            return List.copyOf(turns);
+        }
+        List<Double> before = new ArrayList<>(turns.subList(0, turnsByDay.get(toDay - 1) - 1));
+        before.add(endCharges.get(toDay - 1));
+        return List.copyOf(before);
     }
 }

@@ -65,11 +65,12 @@ public final class DayRecorder implements Recorder {
     }
 
     /**
-     * States of charge at which a battery turned, with its first and last.
+     * States of charge at which a battery turned up to the end of a day, with its first and last.
      *
      * @param battery 0 the starter battery, 1 the auxiliary one
+     * @param toDay which day, from 1
      */
-    public List<Double> turnFractions(int battery) {
-        return (battery == 0 ? starter : auxiliary).turns();
+    public List<Double> turnFractions(int battery, int toDay) {
+        return (battery == 0 ? starter : auxiliary).turns(toDay);
     }
 }

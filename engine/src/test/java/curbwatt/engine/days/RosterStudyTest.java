@@ -52,7 +52,11 @@ class RosterStudyTest {
         assertThat(result.days().get(failedDay - 1).failedStarts()).isPositive();
         assertThat(result.days().subList(0, failedDay - 1)).allMatch(day -> day.failedStarts() == 0);
         assertThat(result.trips()).isPositive();
-        assertThat(result.batteries().get(0).life()).isEmpty();
+        BatteryDays battery = result.batteries().get(0);
+        Day failed = result.days().get(failedDay - 1);
+        assertThat(battery.endChargeFraction())
+                .isEqualTo(failed.batteries().get(0).endChargeFraction());
+        assertThat(battery).isEqualTo(study(HARD, failedDay).batteries().get(0));
     }
 
     @Test
