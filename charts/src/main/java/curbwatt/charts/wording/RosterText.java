@@ -92,7 +92,7 @@ public record RosterText(RosterStory story) {
         return lines;
     }
 
-    private static List<List<String>> figures(BatteryDays battery) {
+    private List<List<String>> figures(BatteryDays battery) {
         List<List<String>> lines = new ArrayList<>();
         lines.add(List.of(
                 battery.battery(),
@@ -105,7 +105,8 @@ public record RosterText(RosterStory story) {
                         + PlainText.number(battery.fullDischarges(), 1) + " full discharges; deepest swing "
                         + PlainText.percent(battery.cycles().deepestFraction())));
         battery.life()
-                .filter(life -> Double.isFinite(life.highDays()))
+                // a battery that fails within days does not live for years
+                .filter(life -> story.result().failedStartDay().isEmpty() && Double.isFinite(life.highDays()))
                 .ifPresent(life -> lines.add(List.of(
                         "",
                         "by cycling alone it would last " + years(life.lowDays()) + " to " + years(life.highDays())
