@@ -36,7 +36,7 @@ class ArchitectureTest {
             event
             control:       quantity powertrain
             link:          quantity
-            vehicle:       quantity battery alternator wiring load control powertrain link
+            vehicle:       quantity battery alternator wiring load control powertrain link protection
             scene:         quantity powertrain
             budget:        alternator load powertrain vehicle scene
             result:        event

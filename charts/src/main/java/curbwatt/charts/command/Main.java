@@ -18,6 +18,8 @@ import picocli.CommandLine.Spec;
             RunCommand.class,
             DaysCommand.class,
             CheckCommand.class,
+            WiringCommand.class,
+            DutyCommand.class,
             PartsCommand.class,
             LabelCommand.class,
             DemoCommand.class

@@ -87,6 +87,7 @@ record EventLabel(List<Event> events) {
             case WARNING_BEGAN -> "warning" + times;
             case VOLTAGE_COLLAPSED -> "voltage collapse" + times;
             case ENGINE_DID_NOT_START -> "engine did not start";
+            case PACK_STOPPED -> "pack stops" + times;
             case FUSE_OPENED -> "fuse opens: " + subject();
             case RESTART_MARGIN_LOST -> "restart no longer assured";
             case LOAD_DROPPED_OUT -> count > 1 ? count + " drop-outs" : subject() + " drops out";
@@ -116,7 +117,7 @@ record EventLabel(List<Event> events) {
     /** What matters most comes first; negative: not marked, because the phases show it or because it is good news. */
     private static int rank(EventKind kind) {
         return switch (kind) {
-            case CUTOFF_TRIPPED, ENGINE_DID_NOT_START, FUSE_OPENED, VOLTAGE_COLLAPSED -> 0;
+            case CUTOFF_TRIPPED, ENGINE_DID_NOT_START, FUSE_OPENED, PACK_STOPPED, VOLTAGE_COLLAPSED -> 0;
             case RUN_TIME_LIMIT_REACHED, RESTART_MARGIN_LOST -> 1;
             case LOAD_DROPPED_OUT -> 2;
             case CUTOFF_RECLOSED, LINK_CLOSED, LINK_OPENED -> 3;
@@ -128,6 +129,7 @@ record EventLabel(List<Event> events) {
                     IDLE_RELEASED,
                     WARNING_ENDED,
                     LOAD_RETURNED,
+                    PACK_RELEASED,
                     RESTART_MARGIN_REGAINED,
                     SCENE_ENDED -> -1;
         };

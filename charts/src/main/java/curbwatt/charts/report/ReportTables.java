@@ -29,6 +29,7 @@ record ReportTables(RunStory story) {
         RunResult result = story.result();
         List<Table> tables = new ArrayList<>(List.of(phases(), circuits()));
         tables.addAll(new BatteryTables(story).all());
+        tables.addAll(new WiringTables(story).all());
         if (result.loads().stream().anyMatch(load -> load.dropOuts() > 0)) {
             tables.add(dropOuts());
         }

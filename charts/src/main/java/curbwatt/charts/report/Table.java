@@ -27,8 +27,9 @@ public record Table(String id, String title, String lead, List<Column> columns, 
      *
      * @param name first cell
      * @param cells the others
+     * @param marked whether it stands out; one of its cells says why
      */
-    public record Row(String name, List<Cell> cells) {}
+    public record Row(String name, List<Cell> cells, boolean marked) {}
 
     /**
      * A cell.
@@ -42,6 +43,13 @@ public record Table(String id, String title, String lead, List<Column> columns, 
     public Table {
         columns = List.copyOf(columns);
         rows = List.copyOf(rows);
+    }
+
+    /** The same table with one row that stands out. */
+    Table marking(int index) {
+        List<Row> marked = new ArrayList<>(rows);
+        marked.set(index, new Row(rows.get(index).name(), rows.get(index).cells(), true));
+        return new Table(id, title, lead, columns, marked);
     }
 
     /**
@@ -60,7 +68,7 @@ public record Table(String id, String title, String lead, List<Column> columns, 
             for (int i = 1; i < columns.size(); i++) {
                 cells.add(new Cell(line.get(i), columns.get(i).number()));
             }
-            rows.add(new Row(line.get(0), cells));
+            rows.add(new Row(line.get(0), cells, false));
         }
         return new Table(id, title, lead, columns, rows);
     }

@@ -6,13 +6,10 @@ import curbwatt.engine.control.LowVoltageCutoff;
 import curbwatt.engine.control.SensePoint;
 import curbwatt.engine.event.Event;
 import curbwatt.engine.event.EventKind;
-import curbwatt.engine.result.EquipmentSample;
 import curbwatt.engine.result.LinkSummary;
-import curbwatt.engine.result.PhaseSummary;
 import curbwatt.engine.result.RunResult;
 import curbwatt.engine.result.WaveformPoint;
 import curbwatt.engine.vehicle.AuxiliaryBattery;
-import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
 import java.util.Locale;
 import java.util.Optional;
@@ -30,12 +27,9 @@ public record ChartTitle(RunStory story) {
     private static final Set<EventKind> DECISIVE = Set.of(
             EventKind.CUTOFF_TRIPPED,
             EventKind.RUN_TIME_LIMIT_REACHED,
+            EventKind.FUSE_OPENED,
             EventKind.LOAD_DROPPED_OUT,
             EventKind.VOLTAGE_COLLAPSED);
-
-    /** What takes a circuit's supply away. */
-    private static final Set<EventKind> LOSSES =
-            Set.of(EventKind.CUTOFF_TRIPPED, EventKind.RUN_TIME_LIMIT_REACHED, EventKind.VOLTAGE_COLLAPSED);
 
     /** Smallest mean current that is worth a title (A). */
     private static final double NOTICEABLE_A = 0.5;
@@ -80,6 +74,7 @@ public record ChartTitle(RunStory story) {
         String verb = switch (event.kind()) {
             case LOAD_DROPPED_OUT -> " drops out ";
             case VOLTAGE_COLLAPSED -> " collapses ";
+            case FUSE_OPENED -> " loses its fuse ";
             default -> " opens ";
         };
         return Places.named(event.subject()) + verb + PlainText.after(event.timeS()) + " "
@@ -88,46 +83,10 @@ public record ChartTitle(RunStory story) {
 
     /** Currents over the scene: whether the alternator carries the load. */
     public Heading balance() {
-        Optional<PhaseSummary> notCarried = story.result().phases().stream()
-                .filter(PhaseSummary::engineRan)
-                .filter(phase -> phase.meanBatteryA() > NOTICEABLE_A)
-                .max(Comparator.comparingDouble(PhaseSummary::meanBatteryA));
-        Optional<PhaseSummary> off = story.result().phases().stream()
-                .filter(phase -> !phase.engineRan())
-                .max(Comparator.comparingDouble(PhaseSummary::meanBatteryA));
-        String title = notCarried
-                .map(phase -> "In " + PlainText.quoted(phase.phase()) + " "
-                        + batteries().all() + batteries().verb(" adds ", " add ")
-                        + PlainText.amperes(phase.meanBatteryA()) + " to what the alternator gives")
-                .or(() -> off.map(this::carriedAlone))
-                .orElse("The alternator carries every load");
         return new Heading(
-                title,
+                new BalanceFinding(story).sentence(),
                 "Mean currents by circuit, against what alternator and "
-                        + batteries().verb("battery", "batteries")
-                        + " give");
-    }
-
-    /** What the battery carried in a phase while everything was on: up to the first loss of a supply in it. */
-    private String carriedAlone(PhaseSummary phase) {
-        double endS = phase.startS() + phase.durationS();
-        double lostS = story.result().events().stream()
-                .filter(event -> LOSSES.contains(event.kind()))
-                .mapToDouble(Event::timeS)
-                .filter(timeS -> timeS > phase.startS() && timeS < endS)
-                .findFirst()
-                .orElse(endS);
-        double meanA = story.trace().rows().stream()
-                .filter(row -> row.timeS() > phase.startS() && row.timeS() <= lostS)
-                .mapToDouble(row -> row.batteryMeanA()
-                        + row.equipment().map(EquipmentSample::batteryMeanA).orElse(0.0))
-                .average()
-                .orElse(phase.meanBatteryA());
-        String until = lostS < endS ? ", until the first supply is lost" : "";
-        return "In " + PlainText.quoted(phase.phase()) + " " + batteries().all()
-                + batteries().verb(" carries ", " carry ")
-                + PlainText.amperes(meanA) + " alone"
-                + until;
+                        + batteries().verb("battery", "batteries") + " give");
     }
 
     /** Current through the link: how much it passes. */

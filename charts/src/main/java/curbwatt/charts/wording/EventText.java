@@ -27,6 +27,8 @@ public final class EventText {
             case RUN_TIME_LIMIT_REACHED -> subject + " opens: its run-time limit with the engine off is reached.";
             case CUTOFF_RECLOSED -> subject + " closes again" + at + ".";
             case FUSE_OPENED -> "The fuse of " + subject + " opens" + at + ".";
+            case PACK_STOPPED -> "The protection of " + subject + " acts" + at + ".";
+            case PACK_RELEASED -> "The protection of " + subject + " lets go" + at + ".";
             case LINK_CLOSED -> subject + " joins the batteries" + at + ".";
             case LINK_OPENED -> subject + " parts the batteries" + at + ".";
             case LOAD_DROPPED_OUT -> subject + " drops out" + at + ".";

@@ -44,6 +44,9 @@ record LossText(Finding finding, RunStory story) {
                     .orElse("");
             return cause + " drops out " + when + level;
         }
+        if (event.filter(e -> e.kind() == EventKind.FUSE_OPENED).isPresent()) {
+            return "the fuse of " + cause + " opens " + when + left;
+        }
         if (finding.cause().isEmpty()) {
             return "the scene ends after " + PlainText.time(story.result().durationS());
         }

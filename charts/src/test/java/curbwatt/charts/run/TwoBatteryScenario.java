@@ -44,6 +44,7 @@ final class TwoBatteryScenario {
     private static final String BAR = "Light bar";
     private static final String LIGHTS = "Scene lights";
     private static final String RADIOS = "Radios";
+    private static final RecloseRule CHARGED = new RecloseRule.AboveVoltage(13.2, 10);
 
     private TwoBatteryScenario() {}
 
@@ -53,16 +54,21 @@ final class TwoBatteryScenario {
                 "Two batteries, a relay between",
                 new BatteryLink.ChargeRelay(13.3, 10, 12.8, 30, 0.004),
                 List.of(
-                        cutoff("Light cutoff", new SensePoint.EquipmentNode(), 11.8, Set.of(BAR, LIGHTS)),
-                        cutoff("Radio cutoff", new SensePoint.EquipmentNode(), 11.2, Set.of(RADIOS))));
+                        cutoff("Light cutoff", new SensePoint.EquipmentNode(), 11.8, CHARGED, Set.of(BAR, LIGHTS)),
+                        cutoff("Radio cutoff", new SensePoint.EquipmentNode(), 11.2, CHARGED, Set.of(RADIOS))));
     }
 
-    /** A charger; the cutoff senses behind the feed of the lights. */
+    /** A charger too small for the load; the cutoff senses behind the feed of the lights. */
     static ReadyScenario charger() {
         return scenario(
                 "Two batteries, a charger between",
-                new BatteryLink.DcDcCharger(30, 14.4, 0.9, 13.2, 5, 12.6, 5),
-                List.of(cutoff("Light cutoff", new SensePoint.FeedEnd(LIGHTS), 11.8, Set.of(BAR, LIGHTS))));
+                new BatteryLink.DcDcCharger(15, 14.4, 0.9, 13.2, 5, 12.6, 5),
+                List.of(cutoff(
+                        "Light cutoff",
+                        new SensePoint.FeedEnd(LIGHTS),
+                        11.8,
+                        new RecloseRule.EngineRunning(),
+                        Set.of(BAR, LIGHTS))));
     }
 
     private static ReadyScenario scenario(String title, BatteryLink link, List<LowVoltageCutoff> cutoffs) {
@@ -91,6 +97,7 @@ final class TwoBatteryScenario {
                                         15,
                                         EngineSpeed.constant(750),
                                         Set.of("scene")))),
+                Optional.empty(),
                 List.of(
                         new Requirement.HoldCircuits(Set.of(BAR, LIGHTS, RADIOS), 7200),
                         new Requirement.WillStart(0.3),
@@ -100,18 +107,10 @@ final class TwoBatteryScenario {
                 List.of());
     }
 
-    private static LowVoltageCutoff cutoff(String name, SensePoint sense, double tripV, Set<String> circuits) {
+    private static LowVoltageCutoff cutoff(
+            String name, SensePoint sense, double tripV, RecloseRule reclose, Set<String> circuits) {
         return new LowVoltageCutoff(
-                name,
-                sense,
-                1,
-                0,
-                OptionalDouble.empty(),
-                tripV,
-                30,
-                new RecloseRule.AboveVoltage(13.2, 10),
-                OptionalDouble.empty(),
-                circuits);
+                name, sense, 1, 0, OptionalDouble.empty(), tripV, 30, reclose, OptionalDouble.empty(), circuits);
     }
 
     private static Vehicle vehicle(BatteryLink link, List<LowVoltageCutoff> cutoffs) {

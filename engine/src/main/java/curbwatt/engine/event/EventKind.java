@@ -29,6 +29,10 @@ public enum EventKind {
     CUTOFF_RECLOSED,
     /** A circuit's fuse opened [circuit]. */
     FUSE_OPENED,
+    /** The protection inside a pack stopped its charge or discharge [battery, with the reason]. */
+    PACK_STOPPED,
+    /** The protection inside a pack let a reason go [battery, with the reason]. */
+    PACK_RELEASED,
     /** The link between the batteries closed, or its charger started [link]. */
     LINK_CLOSED,
     /** The link between the batteries opened, or its charger stopped [link]. */

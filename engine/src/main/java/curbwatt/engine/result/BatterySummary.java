@@ -10,7 +10,8 @@ package curbwatt.engine.result;
  * @param dischargedAh charge drawn at its terminals while it discharged (Ah)
  * @param chargedAh charge given at its terminals while it was charged (Ah)
  * @param lowestV lowest voltage of its node (V)
- * @param smallestFreezingMarginK least distance of its temperature above its electrolyte's freezing point (K)
+ * @param smallestFreezingMarginK least distance of its temperature above its electrolyte's freezing point (K);
+ *     infinite for a battery that has no acid
  */
 public record BatterySummary(
         String battery,

@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
  * @param disconnectedS time without supply (s)
  * @param chargeAh charge drawn (Ah)
  * @param peakA largest current (A)
+ * @param lowestAtS when its voltage was lowest (s); 0 if it was never supplied
  * @param lowestV lowest voltage at the far end of its feed while supplied (V)
  */
 public record CircuitSummary(
@@ -20,4 +21,5 @@ public record CircuitSummary(
         double disconnectedS,
         double chargeAh,
         double peakA,
+        double lowestAtS,
         double lowestV) {}

@@ -1,5 +1,6 @@
 package curbwatt.engine.simulation;
 
+import curbwatt.engine.battery.Chemistry;
 import curbwatt.engine.battery.ElectrolyteFreezing;
 import curbwatt.engine.battery.Terminal;
 import curbwatt.engine.result.BatterySummary;
@@ -65,6 +66,9 @@ final class BatteryBook {
 
     /** Notes how far the battery is from freezing. */
     void noteCold() {
+        if (battery.battery.parameters().chemistry() == Chemistry.LFP) {
+            return;
+        }
         freezingMarginK =
                 Math.min(freezingMarginK, battery.temperatureC() - freezing.freezingC(battery.stateOfChargeFraction()));
     }

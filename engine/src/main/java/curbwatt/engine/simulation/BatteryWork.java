@@ -25,6 +25,8 @@ final class BatteryWork {
     private double temperatureC;
     private Terminal terminal;
     private double selfDischargeA;
+    private boolean mayCharge = true;
+    private boolean mayDischarge = true;
 
     BatteryWork(BatteryInstallation installation, InitialState start) {
         battery = installation.battery();
@@ -56,6 +58,8 @@ final class BatteryWork {
         temperatureC = other.temperatureC;
         terminal = other.terminal;
         selfDischargeA = other.selfDischargeA;
+        mayCharge = other.mayCharge;
+        mayDischarge = other.mayDischarge;
     }
 
     /** Lets a constant current of the main reaction flow for a time. */
@@ -77,6 +81,30 @@ final class BatteryWork {
             terminal = battery.at(newC);
             selfDischargeA = battery.selfDischargeA(newC);
         }
+    }
+
+    /** Sets what the protection inside lets through. */
+    void allow(boolean charge, boolean discharge) {
+        mayCharge = charge;
+        mayDischarge = discharge;
+    }
+
+    boolean mayCharge() {
+        return mayCharge;
+    }
+
+    boolean mayDischarge() {
+        return mayDischarge;
+    }
+
+    /** Whether it is full: it has its whole charge, even where bound charge still holds its surface down. */
+    boolean isFull() {
+        return removedAh <= 0 || terminal.surfaceState(removedAh, totalBoundAh()) >= 1;
+    }
+
+    /** Whether a charging current finds a way into it, be it through gassing. */
+    boolean takesCharge() {
+        return mayCharge && (!isFull() || terminal.gassingA(idleV()) > 0);
     }
 
     Terminal terminal() {

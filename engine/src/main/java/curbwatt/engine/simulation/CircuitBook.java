@@ -15,6 +15,7 @@ final class CircuitBook {
     private double disconnectedS;
     private double chargeAs;
     private double peakA;
+    private double lowestAtS;
     private double lowestV = Double.POSITIVE_INFINITY;
 
     CircuitBook(CircuitState state, int place) {
@@ -22,19 +23,27 @@ final class CircuitBook {
         this.place = place;
     }
 
-    void add(double lengthS, OperatingPoint start, OperatingPoint end) {
+    void add(double fromS, double lengthS, OperatingPoint start, OperatingPoint end) {
         if (!state.isFed()) {
             disconnectedS += lengthS;
             return;
         }
         chargeAs += 0.5 * lengthS * (start.circuitA[place] + end.circuitA[place]);
         peakA = Math.max(peakA, Math.max(start.circuitA[place], end.circuitA[place]));
-        lowestV = Math.min(lowestV, Math.min(start.farV[place], end.farV[place]));
+        noteVoltage(fromS, start.farV[place]);
+        noteVoltage(fromS + lengthS, end.farV[place]);
         for (int i = 0; i < state.loads.size(); i++) {
             LoadState load = state.loads.get(i);
             if (load.droppedOut) {
                 load.droppedOutS += lengthS;
             }
+        }
+    }
+
+    private void noteVoltage(double timeS, double farV) {
+        if (farV < lowestV) {
+            lowestV = farV;
+            lowestAtS = timeS;
         }
     }
 
@@ -48,7 +57,7 @@ final class CircuitBook {
 
     CircuitSummary summary() {
         return new CircuitSummary(
-                state.circuit.name(), firstLostS, lostBy, disconnectedS, chargeAs / 3600, peakA, lowestV);
+                state.circuit.name(), firstLostS, lostBy, disconnectedS, chargeAs / 3600, peakA, lowestAtS, lowestV);
     }
 
     List<LoadSummary> loads() {

@@ -24,6 +24,7 @@ final class Network {
 
     private static final int MOST_ITERATIONS = 100;
     private static final double TOLERANCE_V = 1e-10;
+    private static final double TOLERANCE_A = 1e-10;
     /** More than any vehicle link carries: the bracket's first ends (A). */
     private static final double FAR_A = 5000;
 
@@ -105,6 +106,9 @@ final class Network {
 
     private NodeSolver.Outcome path(
             Batteries batteries, double alternatorMaxA, double setPointV, OperatingPoint point) {
+        if (!batteries.auxiliary().takesCharge() && floating(batteries, alternatorMaxA, setPointV, point)) {
+            return NodeSolver.Outcome.SOLVED;
+        }
         double leastA = link.isTwoWay() ? -FAR_A : 0;
         double mostA = FAR_A;
         double currentA = Math.max(leastA, point.linkOutA);
@@ -153,6 +157,32 @@ final class Network {
         point.linkInA = currentA;
         point.linkOutA = currentA;
         return outcome;
+    }
+
+    /**
+     * Tries a battery at X that takes nothing: the node floats at what comes through the link, and the link carries
+     * what the
+     * circuits draw. True if that holds, which it does as long as the battery does not have to give.
+     */
+    private boolean floating(Batteries batteries, double alternatorMaxA, double setPointV, OperatingPoint point) {
+        double currentA = Math.max(0, point.equipment.loadA);
+        for (int i = 0; i < MOST_ITERATIONS; i++) {
+            NodeSolver.Outcome outcome = starter(batteries, alternatorMaxA, setPointV, -currentA, 0, point);
+            double nodeV = point.starter.nodeV - link.forwardV() - link.resistanceOhm() * currentA;
+            boolean gives = batteries.auxiliary().mayDischarge()
+                    && nodeV < batteries.auxiliary().idleV();
+            if (outcome != NodeSolver.Outcome.SOLVED || gives || nodeV < NodeSolver.FLOOR_V) {
+                return false;
+            }
+            double drawnA = equipmentSolver.floatAt(nodeV, point.equipment);
+            if (Math.abs(drawnA - currentA) < TOLERANCE_A) {
+                point.linkInA = drawnA;
+                point.linkOutA = drawnA;
+                return true;
+            }
+            currentA = drawnA;
+        }
+        return false;
     }
 
     private NodeSolver.Outcome starter(

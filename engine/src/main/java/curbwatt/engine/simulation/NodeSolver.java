@@ -45,6 +45,7 @@ final class NodeSolver {
     private double idleV;
     private double surface;
     private double chargingSurface;
+    private boolean mayDischarge;
     private double givenA;
     private double givenW;
     private double loadA;
@@ -87,8 +88,8 @@ final class NodeSolver {
         double removedAh = battery.removedAh();
         double boundAh = battery.totalBoundAh();
         surface = terminal.surfaceState(removedAh, boundAh);
-        // a battery that has its whole charge takes no more, even where bound charge still holds its surface down
-        chargingSurface = removedAh <= 0 ? Math.max(surface, 1) : surface;
+        chargingSurface = battery.mayCharge() && !battery.isFull() ? surface : Math.max(surface, 1);
+        mayDischarge = battery.mayDischarge();
         idleV = terminal.idleV(removedAh, boundAh);
         openV = terminal.isNearlyExhausted(removedAh, boundAh) ? terminal.openV(removedAh, boundAh) : idleV;
         double sourceA = 0;
@@ -103,6 +104,9 @@ final class NodeSolver {
             return Outcome.CIRCUIT_COLLAPSED;
         }
         double surplusA = sourceA + givenA - loadA;
+        if (surplusA < 0 && !mayDischarge) {
+            return Outcome.NODE_COLLAPSED;
+        }
         if (surplusA < 0) {
             double coldA = -surplusA;
             double warmA = guess.nodeV > FLOOR_V && drawAt(guess.nodeV) ? Math.max(0, loadA - sourceA - givenA) : coldA;
@@ -132,7 +136,7 @@ final class NodeSolver {
 
     /** Main current at which the battery has a voltage; V falls with I, so Newton needs only to stay on its branch. */
     private double currentAt(double targetV, boolean charges, double guessA) {
-        if (charges && chargingSurface >= 1) {
+        if (charges ? chargingSurface >= 1 : !mayDischarge) {
             return 0;
         }
         double mainA = charges == guessA < 0 ? guessA : 0;
@@ -204,6 +208,17 @@ final class NodeSolver {
             mainA = nextA > leastA && nextA < mostA ? nextA : 0.5 * (leastA + mostA);
         }
         return Outcome.NODE_COLLAPSED;
+    }
+
+    /** Lets the node float at a voltage at which its battery takes nothing; says what its circuits draw (A). */
+    double floatAt(double nodeV, NodePoint point) {
+        givenW = 0;
+        if (!drawAt(nodeV)) {
+            return Double.NaN;
+        }
+        givenA = loadA;
+        accept(point, nodeV, 0, 0, 0, 0);
+        return loadA;
     }
 
     /** A full battery takes a surplus by gassing alone: the voltage at which it does. */

@@ -88,7 +88,7 @@ final class RunBook {
         ledger.add(lengthS, start, end);
         phase.add(lengthS, start, end);
         for (int c = 0; c < circuits.size(); c++) {
-            circuits.get(c).add(lengthS, start, end);
+            circuits.get(c).add(startS, lengthS, start, end);
         }
         if (start.starter.nodeV < lowestV) {
             lowestV = start.starter.nodeV;

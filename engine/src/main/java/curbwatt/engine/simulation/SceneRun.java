@@ -33,9 +33,15 @@ final class SceneRun {
     private final RunBook book;
     private final Actions actions;
     private final EngineWatch watch;
+    private final Optional<PackState> pack;
     private final RestartWatch restart;
     private final StepView view;
     private double timeS;
+    /**
+     * When in the step being tried a cutoff, fuse, link or load acts; the engine's devices and the pack act by
+     * themselves (s).
+     */
+    private double devicesS;
 
     SceneRun(Vehicle vehicle, Scene scene, StepControl control, Recorder recorder) {
         this.vehicle = vehicle;
@@ -49,6 +55,10 @@ final class SceneRun {
         book = new RunBook(vehicle, stepping.batteries, bank.circuits, link);
         actions = new Actions(bank, vehicle, link, book);
         watch = new EngineWatch(vehicle.engine(), actions::tap);
+        pack = vehicle.auxiliary()
+                .flatMap(second -> second.protection()
+                        .map(protection -> new PackState(
+                                protection, second.installation().name(), stepping.batteries.auxiliary(), book)));
         restart = new RestartWatch(book, vehicle.battery().name());
         view = new StepView(
                 stepping, actions.firstTap(), actions.cutoffs().stream().findFirst(), book.engine());
@@ -153,15 +163,19 @@ final class SceneRun {
         }
         take(lengthS, acts || timeS + lengthS < edgeS - 1e-9 ? timeS + lengthS : edgeS);
         if (acts) {
-            act();
+            act(devicesS <= actsS + ONE_INSTANT_S);
         } else if (!engine.runs() && restart.isDue(timeS)) {
             followRestart();
         }
     }
 
     private double firstS(double lengthS) {
-        double devicesS = actions.firstS(lengthS, stepping.start, stepping.end, engine.runs());
-        return Math.min(devicesS, watch.firstS(timeS, lengthS, stepping.start, stepping.end, engine));
+        devicesS = actions.firstS(lengthS, stepping.start, stepping.end, engine.runs());
+        double packS = pack.map(state -> state.changesInS(stepping.start.equipment))
+                .filter(changeS -> changeS > ONE_INSTANT_S)
+                .orElse(Double.POSITIVE_INFINITY);
+        double engineS = watch.firstS(timeS, lengthS, stepping.start, stepping.end, engine);
+        return Math.min(devicesS, Math.min(packS, engineS));
     }
 
     /** Solves the start of a step; what has no operating point falls silent, one circuit at a time. */
@@ -202,6 +216,7 @@ final class SceneRun {
         view.begin(timeS);
         stepping.take(lengthS);
         actions.advance(lengthS, stepping.start, stepping.end, engine.runs());
+        pack.ifPresent(state -> state.advance(endS, lengthS, stepping.start.equipment));
         watch.advance(timeS, endS, stepping.start, stepping.end, engine);
         book.add(timeS, lengthS, stepping.start, stepping.end, engine);
         stepping.batteries.warm(engine.airC(timeS + 0.5 * lengthS), lengthS);
@@ -212,11 +227,13 @@ final class SceneRun {
         timeS = endS;
     }
 
-    private void act() {
+    private void act(boolean deviceActs) {
         if (!engine.runs()) {
             followRestart();
         }
-        actions.act(timeS, stepping.end, stepping.starterCharge());
+        if (deviceActs) {
+            actions.act(timeS, stepping.end, stepping.starterCharge());
+        }
         actOnEngine();
         if (!engine.runs()) {
             restart.begin(timeS, crank.marginV(stepping.batteries), stepping.endV(), stepping.starterCharge());

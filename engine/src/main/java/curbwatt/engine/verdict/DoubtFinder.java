@@ -4,6 +4,7 @@ import curbwatt.engine.control.LowVoltageCutoff;
 import curbwatt.engine.control.SensePoint;
 import curbwatt.engine.event.Event;
 import curbwatt.engine.event.EventKind;
+import curbwatt.engine.result.BatterySummary;
 import curbwatt.engine.result.CircuitSummary;
 import curbwatt.engine.result.RunResult;
 import curbwatt.engine.scene.Phase;
@@ -55,12 +56,17 @@ final class DoubtFinder {
                     cutoff.name());
             add(chatters(cutoff), Doubt.Kind.CUTOFF_CHATTERS, cutoff.name());
         }
-        add(result.smallestFreezingMarginK() < 0, Doubt.Kind.ELECTROLYTE_MAY_FREEZE, battery);
+        for (BatterySummary summary : result.batteries()) {
+            add(summary.smallestFreezingMarginK() < 0, Doubt.Kind.ELECTROLYTE_MAY_FREEZE, summary.battery());
+        }
         add(
                 scene.phases().stream().mapToDouble(Phase::airC).anyMatch(airC -> airC < COLDEST_C || airC > HOTTEST_C),
                 Doubt.Kind.TEMPERATURE_OUT_OF_MODEL,
                 battery);
-        add(result.lowestChargeFraction() < DEEP_FRACTION, Doubt.Kind.DEEP_DISCHARGE, battery);
+        for (BatterySummary summary : result.batteries()) {
+            boolean lead = Double.isFinite(summary.smallestFreezingMarginK());
+            add(lead && summary.lowestChargeFraction() < DEEP_FRACTION, Doubt.Kind.DEEP_DISCHARGE, summary.battery());
+        }
         return doubts;
     }
 
@@ -78,6 +84,9 @@ final class DoubtFinder {
     }
 
     private double lowestSensedV(LowVoltageCutoff cutoff) {
+        if (cutoff.sense() instanceof SensePoint.EquipmentNode) {
+            return result.batteries().get(1).lowestV();
+        }
         return cutoff.sense() instanceof SensePoint.FeedEnd end
                 ? result.circuits().stream()
                         .filter(circuit -> circuit.circuit().equals(end.circuit()))

@@ -102,6 +102,6 @@ public record Judge(Vehicle vehicle, Scene scene, List<Requirement> requirements
                 keep.leastV(),
                 "V",
                 keep.circuit(),
-                OptionalDouble.empty());
+                OptionalDouble.of(circuit.lowestAtS()));
     }
 }

@@ -2,12 +2,16 @@ package curbwatt.scenarios.assemble;
 
 import curbwatt.engine.battery.Battery;
 import curbwatt.engine.battery.BatteryCondition;
+import curbwatt.engine.battery.BatteryParameters;
 import curbwatt.engine.battery.Chemistry;
 import curbwatt.engine.battery.label.BatteryLabel;
 import curbwatt.engine.battery.label.FittedLabel;
 import curbwatt.engine.battery.label.LabelFit;
+import curbwatt.engine.battery.label.LfpFit;
+import curbwatt.engine.battery.label.LfpLabel;
 import curbwatt.engine.vehicle.BatteryInstallation;
 import curbwatt.scenarios.file.BatteryEntry;
+import curbwatt.scenarios.file.ChemistryWord;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -20,6 +24,7 @@ import java.util.OptionalDouble;
 record BatteryAssembler(Guarded guarded, Assumptions assumptions) {
     private static final double HOUR_S = 3600;
     private static final double PERCENT = 100;
+    private static final double OHM_PER_MILLIOHM = 1e-3;
 
     /**
      * Returns the battery in its place.
@@ -29,24 +34,33 @@ record BatteryAssembler(Guarded guarded, Assumptions assumptions) {
      */
     BatteryInstallation installation(String role, String name, BatteryEntry entry) {
         return guarded.build(entry.place(), () -> {
-            FittedLabel fitted = LabelFit.of(label(entry));
-            assumptions.estimated(role, fitted);
+            BatteryParameters parameters =
+                    entry.chemistry().orElseThrow().isLead() ? lead(role, entry) : ironPhosphate(role, entry);
             return new BatteryInstallation(
                     name,
-                    new Battery(fitted.parameters(), condition(entry)),
+                    new Battery(parameters, condition(entry)),
                     entry.thermalTimeConstantH()
                             .map(hours -> hours * HOUR_S)
                             .orElse(BatteryInstallation.USUAL_THERMAL_TIME_CONSTANT_S));
         });
     }
 
-    private static BatteryLabel label(BatteryEntry entry) {
-        Chemistry chemistry = switch (entry.chemistry().orElseThrow()) {
-            case FLOODED -> Chemistry.FLOODED;
-            case AGM -> Chemistry.AGM;
-        };
-        return new BatteryLabel(
-                chemistry, entry.c20Ah().orElseThrow(), optional(entry.reserveMin()), optional(entry.coldCrankingA()));
+    private BatteryParameters lead(String role, BatteryEntry entry) {
+        boolean agm = entry.chemistry().orElseThrow() == ChemistryWord.AGM;
+        FittedLabel fitted = LabelFit.of(new BatteryLabel(
+                agm ? Chemistry.AGM : Chemistry.FLOODED,
+                entry.c20Ah().orElseThrow(),
+                optional(entry.reserveMin()),
+                optional(entry.coldCrankingA())));
+        assumptions.estimated(role, fitted);
+        return fitted.parameters();
+    }
+
+    private BatteryParameters ironPhosphate(String role, BatteryEntry entry) {
+        assumptions.add("What the protection inside the " + role + " would do is left out: it neither refuses charge in"
+                + " the cold nor parts from the vehicle when empty.");
+        return LfpFit.of(LfpLabel.ofTwentyHours(
+                entry.capacityAh().orElseThrow(), entry.resistanceMilliohm().orElseThrow() * OHM_PER_MILLIOHM));
     }
 
     private static BatteryCondition condition(BatteryEntry entry) {

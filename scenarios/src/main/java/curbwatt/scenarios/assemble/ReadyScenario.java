@@ -35,30 +35,6 @@ public record ReadyScenario(
         List<String> assumptions,
         List<Problem> warnings) {
 
-    /** A scenario without a roster. */
-    public ReadyScenario(
-            String source,
-            String title,
-            String description,
-            Vehicle vehicle,
-            Scene scene,
-            List<Requirement> requirements,
-            double traceSpacingS,
-            List<String> assumptions,
-            List<Problem> warnings) {
-        this(
-                source,
-                title,
-                description,
-                vehicle,
-                scene,
-                Optional.empty(),
-                requirements,
-                traceSpacingS,
-                assumptions,
-                warnings);
-    }
-
     /** Copies the lists. */
     public ReadyScenario {
         Objects.requireNonNull(roster, "roster");

@@ -53,7 +53,8 @@ record VehicleAssembler(Guarded guarded, Assumptions assumptions) {
                         entry.cutoffs().stream()
                                 .flatMap(cutoff -> cutoffs.devices(cutoff).stream())
                                 .toList(),
-                        starting(entry.starter().orElseThrow())));
+                        starting(entry.starter().orElseThrow()),
+                        new EngineAssembler(guarded, assumptions).equipment(entry)));
     }
 
     private static BatteryInstallation starterBattery(BatteryAssembler batteries, VehicleEntry entry) {

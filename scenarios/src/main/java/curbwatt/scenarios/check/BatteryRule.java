@@ -20,7 +20,8 @@ final class BatteryRule implements Rule {
     }
 
     private static void look(BatteryEntry battery, Findings findings) {
-        if (battery.chemistry().isEmpty() || battery.c20Ah().isEmpty()) {
+        if (battery.chemistry().filter(ChemistryWord::isLead).isEmpty()
+                || battery.c20Ah().isEmpty()) {
             return;
         }
         Place reserve = findings.isWritten(battery.place().key("reserveMin"))

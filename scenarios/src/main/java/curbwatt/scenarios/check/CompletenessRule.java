@@ -3,6 +3,7 @@ package curbwatt.scenarios.check;
 import curbwatt.scenarios.file.AlternatorEntry;
 import curbwatt.scenarios.file.AuxiliaryEntry;
 import curbwatt.scenarios.file.BatteryEntry;
+import curbwatt.scenarios.file.ChemistryWord;
 import curbwatt.scenarios.file.LoadEntry;
 import curbwatt.scenarios.file.Place;
 import curbwatt.scenarios.file.ScenarioFile;
@@ -22,7 +23,15 @@ final class CompletenessRule implements Rule {
     private static void look(VehicleEntry vehicle, Findings findings) {
         for (BatteryEntry battery : vehicle.batteries()) {
             needed(battery.place(), battery.part(), "chemistry", battery.chemistry(), findings);
-            needed(battery.place(), battery.part(), "c20Ah", battery.c20Ah(), findings);
+            battery.chemistry()
+                    .orElse(ChemistryWord.FLOODED)
+                    .needed()
+                    .forEach(key -> needed(
+                            battery.place(),
+                            battery.part(),
+                            key,
+                            battery.label().get(key),
+                            findings));
         }
         vehicle.auxiliary()
                 .flatMap(AuxiliaryEntry::link)

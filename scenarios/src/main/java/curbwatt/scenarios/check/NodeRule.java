@@ -39,6 +39,18 @@ final class NodeRule implements Rule {
         vehicle.cutoffs()
                 .forEach(cutoff -> starterOnly(
                         cutoff.senseAtNode(), cutoff.place().key("senseAtNode"), "The cutoff senses at", findings));
+        vehicle.idleControl()
+                .ifPresent(control -> starterOnly(
+                        control.senseAtNode(),
+                        control.place().key("senseAtNode"),
+                        "The idle control senses at",
+                        findings));
+        vehicle.automaticStart()
+                .ifPresent(device -> starterOnly(
+                        device.senseAtNode(),
+                        device.place().key("senseAtNode"),
+                        "The automatic start senses at",
+                        findings));
         start.filter(entry -> entry.auxiliaryChargePercent().isPresent())
                 .ifPresent(entry -> findings.error(
                         entry.place().key("auxiliaryChargePercent"),

@@ -57,7 +57,10 @@ public record PartFilling(Catalogue catalogue, Findings findings) {
                         .map(starter -> part(starter.place(), starter.part(), PartKind.STARTER)
                                 .flatMap(Part::starter)
                                 .map(starter::over)
-                                .orElse(starter)));
+                                .orElse(starter)),
+                entry.idleControl(),
+                entry.automaticStart(),
+                entry.engine());
     }
 
     private BatteryEntry battery(BatteryEntry battery) {

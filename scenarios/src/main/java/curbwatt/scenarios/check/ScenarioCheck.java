@@ -10,6 +10,7 @@ public final class ScenarioCheck {
             new NameRule(),
             new ReferenceRule(),
             new StageRule(),
+            new ChemistryRule(),
             new BatteryRule(),
             new LinkRule(),
             new NodeRule(),
@@ -18,6 +19,7 @@ public final class ScenarioCheck {
             new PatternRule(),
             new CountRule(),
             new CutoffRule(),
+            new EngineDeviceRule(),
             new SceneRule(),
             new RosterRule());
 

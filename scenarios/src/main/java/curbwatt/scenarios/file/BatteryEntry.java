@@ -1,5 +1,7 @@
 package curbwatt.scenarios.file;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -7,10 +9,12 @@ import java.util.Optional;
  *
  * @param place where it stands
  * @param part catalogue part that supplies what is left out
- * @param chemistry how the electrolyte is held
+ * @param chemistry how it works
  * @param c20Ah 20 h capacity (Ah)
  * @param reserveMin reserve capacity (min)
  * @param coldCrankingA cold cranking current (A)
+ * @param capacityAh capacity of an iron-phosphate pack (Ah)
+ * @param resistanceMilliohm its resistance (mΩ)
  * @param capacityHealthPercent capacity in percent of the new battery
  * @param resistanceGrowthFactor resistance over that of the new battery
  * @param selfDischargePercentPerMonth loss in a month at 25 °C (percent)
@@ -23,6 +27,8 @@ public record BatteryEntry(
         Optional<Double> c20Ah,
         Optional<Double> reserveMin,
         Optional<Double> coldCrankingA,
+        Optional<Double> capacityAh,
+        Optional<Double> resistanceMilliohm,
         Optional<Double> capacityHealthPercent,
         Optional<Double> resistanceGrowthFactor,
         Optional<Double> selfDischargePercentPerMonth,
@@ -37,9 +43,22 @@ public record BatteryEntry(
                 c20Ah.or(other::c20Ah),
                 reserveMin.or(other::reserveMin),
                 coldCrankingA.or(other::coldCrankingA),
+                capacityAh.or(other::capacityAh),
+                resistanceMilliohm.or(other::resistanceMilliohm),
                 capacityHealthPercent.or(other::capacityHealthPercent),
                 resistanceGrowthFactor.or(other::resistanceGrowthFactor),
                 selfDischargePercentPerMonth.or(other::selfDischargePercentPerMonth),
                 thermalTimeConstantH.or(other::thermalTimeConstantH));
+    }
+
+    /** Returns the figures of the label by their keys, whatever the chemistry. */
+    public Map<String, Optional<Double>> label() {
+        Map<String, Optional<Double>> label = new LinkedHashMap<>();
+        label.put("c20Ah", c20Ah);
+        label.put("reserveMin", reserveMin);
+        label.put("coldCrankingA", coldCrankingA);
+        label.put("capacityAh", capacityAh);
+        label.put("resistanceMilliohm", resistanceMilliohm);
+        return label;
     }
 }

@@ -8,6 +8,7 @@ public final class KeyUnit {
     /** Longer endings first, so that {@code Ah} is not taken for hours. */
     private static final List<Map.Entry<String, String>> UNITS = List.of(
             Map.entry("PercentPerMonth", "% per month"),
+            Map.entry("LitresPerHour", "L/h"),
             Map.entry("MvPerK", "mV/K"),
             Map.entry("Milliohm", "mΩ"),
             Map.entry("Percent", "%"),

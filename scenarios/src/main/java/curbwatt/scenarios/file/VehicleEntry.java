@@ -15,6 +15,9 @@ import java.util.stream.Stream;
  * @param circuits feeds with their loads
  * @param cutoffs voltage monitors
  * @param starter the starter
+ * @param idleControl what raises the idle speed, if anything does
+ * @param automaticStart what starts the engine for the battery, if anything does
+ * @param engine what the engine burns, if it is known
  */
 public record VehicleEntry(
         Place place,
@@ -24,7 +27,10 @@ public record VehicleEntry(
         Optional<AlternatorEntry> alternator,
         List<CircuitEntry> circuits,
         List<CutoffEntry> cutoffs,
-        Optional<StarterEntry> starter) {
+        Optional<StarterEntry> starter,
+        Optional<IdleControlEntry> idleControl,
+        Optional<AutomaticStartEntry> automaticStart,
+        Optional<EngineEntry> engine) {
 
     /** Takes a missing list as an empty one. */
     public VehicleEntry {

@@ -22,15 +22,20 @@ import tools.jackson.databind.JsonNode;
 /** A file with every key in it opens; with any number at the edge of its range, no refusal comes from the engine. */
 class EdgeOfRangeTest {
     private static final Scenarios SCENARIOS = new Scenarios();
-    private static final Pattern LINK = Pattern.compile("\"link\": \\{[^}]*\\}");
-
-    /** Links of the other kinds, since one has not every key. */
-    private static final List<String> OTHER_LINKS = List.of(
-            """
-            "link": { "kind": "charge relay", "resistanceMilliohm": 2, "closeV": 13.4, "closeDelayS": 9, "openV": 12.7,
-            "openDelayS": 9 }""",
-            "\"link\": { \"kind\": \"diode\", \"resistanceMilliohm\": 3, \"forwardV\": 0.6 }",
-            "\"link\": { \"kind\": \"solid\", \"resistanceMilliohm\": 3 }");
+    /** What the complete file can have in the place of an object of its own, since no object has every key. */
+    private static final List<Variant> VARIANTS = List.of(
+            new Variant(
+                    "link",
+                    "\"kind\": \"charge relay\", \"resistanceMilliohm\": 2, \"closeV\": 13.4, \"closeDelayS\": 9,"
+                            + "\"openV\": 12.7, \"openDelayS\": 9"),
+            new Variant("link", "\"kind\": \"diode\", \"resistanceMilliohm\": 3, \"forwardV\": 0.6"),
+            new Variant("link", "\"kind\": \"solid\", \"resistanceMilliohm\": 3"),
+            new Variant(
+                    "auxiliary\": \\{\\s*\"battery",
+                    "\"chemistry\": \"lfp\", \"capacityAh\": 100, \"resistanceMilliohm\": 12"),
+            new Variant(
+                    "idleControl",
+                    "\"raiseAboveDischargeA\": 5, \"releaseBelowDischargeA\": -3, \"highIdleRpm\": 1000"));
 
     private static final Pattern NUMBER = Pattern.compile("\"(\\w+)\": (-?[0-9.]+)");
 
@@ -38,14 +43,33 @@ class EdgeOfRangeTest {
         return Files.readString(Path.of("src/test/resources/complete.json"));
     }
 
-    /** The complete file with each kind of link. */
+    /**
+     * An object in the place of one of the complete file.
+     *
+     * @param key pattern of the key
+     * @param entries what stands in it
+     */
+    private record Variant(String key, String entries) {
+        String in(String complete) {
+            return Pattern.compile("(\"" + key + "\": )\\{[^}]*\\}")
+                    .matcher(complete)
+                    .replaceFirst("$1{ " + Matcher.quoteReplacement(entries) + " }");
+        }
+    }
+
     private static List<String> variants() throws IOException {
         String complete = complete();
-        return Stream.concat(
-                        Stream.of(complete),
-                        OTHER_LINKS.stream()
-                                .map(link -> LINK.matcher(complete).replaceFirst(Matcher.quoteReplacement(link))))
+        return Stream.concat(Stream.of(complete), VARIANTS.stream().map(variant -> variant.in(complete)))
                 .toList();
+    }
+
+    @Test
+    void eachVariantOpens() throws IOException {
+        assertThat(variants())
+                .doesNotHaveDuplicates()
+                .allSatisfy(
+                        text -> assertThat(SCENARIOS.read("variant.json", text).warnings())
+                                .hasSize(1));
     }
 
     @Test

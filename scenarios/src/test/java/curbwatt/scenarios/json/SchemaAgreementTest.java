@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import curbwatt.scenarios.file.AirEntry;
 import curbwatt.scenarios.file.AlternatorEntry;
+import curbwatt.scenarios.file.AutomaticStartEntry;
 import curbwatt.scenarios.file.AuxiliaryEntry;
 import curbwatt.scenarios.file.BatteryEntry;
 import curbwatt.scenarios.file.BehaviourWord;
@@ -12,12 +13,15 @@ import curbwatt.scenarios.file.CircuitEntry;
 import curbwatt.scenarios.file.CutoffEntry;
 import curbwatt.scenarios.file.DayEntry;
 import curbwatt.scenarios.file.DutyEntry;
+import curbwatt.scenarios.file.EngineEntry;
 import curbwatt.scenarios.file.EngineWord;
 import curbwatt.scenarios.file.FeedEntry;
 import curbwatt.scenarios.file.FlashEntry;
+import curbwatt.scenarios.file.FuelWord;
 import curbwatt.scenarios.file.FuseEntry;
 import curbwatt.scenarios.file.FuseWord;
 import curbwatt.scenarios.file.HoldEntry;
+import curbwatt.scenarios.file.IdleControlEntry;
 import curbwatt.scenarios.file.InrushEntry;
 import curbwatt.scenarios.file.KeyUnit;
 import curbwatt.scenarios.file.LeastVoltageEntry;
@@ -91,6 +95,9 @@ class SchemaAgreementTest {
             Map.entry("randomDuty", RandomDutyEntry.class),
             Map.entry("fuse", FuseEntry.class),
             Map.entry("step", StepEntry.class),
+            Map.entry("idleControl", IdleControlEntry.class),
+            Map.entry("automaticStart", AutomaticStartEntry.class),
+            Map.entry("engine", EngineEntry.class),
             Map.entry("trace", TraceEntry.class));
 
     /** Keys that no entry keeps: one is for the editor, the other is done with once the schema has looked at it. */
@@ -170,6 +177,9 @@ class SchemaAgreementTest {
                 Arguments.of("link", "kind", LinkWord.values()),
                 Arguments.of("circuit", "node", NodeWord.values()),
                 Arguments.of("cutoff", "senseAtNode", NodeWord.values()),
+                Arguments.of("engine", "fuel", FuelWord.values()),
+                Arguments.of("idleControl", "senseAtNode", NodeWord.values()),
+                Arguments.of("automaticStart", "senseAtNode", NodeWord.values()),
                 Arguments.of("fuse", "kind", FuseWord.values()),
                 Arguments.of("feed", "material", MaterialWord.values()),
                 Arguments.of("feed", "returnBy", ReturnWord.values()),

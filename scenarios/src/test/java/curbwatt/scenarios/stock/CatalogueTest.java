@@ -49,6 +49,9 @@ class CatalogueTest {
         assertThat(written.vehicle().battery().battery())
                 .usingRecursiveComparison()
                 .isEqualTo(named.vehicle().battery().battery());
+        assertThat(written.vehicle().auxiliary().orElseThrow().installation())
+                .usingRecursiveComparison()
+                .isEqualTo(named.vehicle().auxiliary().orElseThrow().installation());
         assertThat(written.vehicle().auxiliary().orElseThrow().link())
                 .isEqualTo(named.vehicle().auxiliary().orElseThrow().link());
         assertThat(written.vehicle().starting()).isEqualTo(named.vehicle().starting());
@@ -85,18 +88,25 @@ class CatalogueTest {
     private static String scenario(Part part, String figures) {
         String own = "\"" + part.kind() + "\": { " + figures + " }";
         String load = part.kind() == PartKind.LOAD ? "{ \"name\": \"Load\", " + figures + " }" : "";
+        boolean second = part.battery()
+                .filter(battery -> !battery.chemistry().orElseThrow().isLead())
+                .isPresent();
         String others = USUAL.entrySet().stream()
                 .filter(entry -> entry.getKey() != PartKind.LOAD && entry.getKey() != PartKind.LINK)
-                .map(entry -> entry.getKey() == part.kind() ? own : entry.getValue())
+                .map(entry -> entry.getKey() == part.kind() && !second ? own : entry.getValue())
                 .collect(Collectors.joining(",\n"));
         return """
             { "format": 1, "title": "Part",
               "vehicle": { "name": "Truck", %s,
-                "auxiliary": { "battery": { "part": "battery-agm-deep-75" }, %s },
+                "auxiliary": { %s, %s },
                 "circuits": [{ "name": "Circuit", "loads": [%s] }] },
               "scene": { "phases": [{ "name": "Watch", "engine": "off", "durationMin": 60, "airC": 15 }] },
               "requirements": { "restartMarginV": 0 } }
-            """.formatted(others, part.kind() == PartKind.LINK ? own : USUAL.get(PartKind.LINK), load);
+            """.formatted(
+                        others,
+                        second ? own : "\"battery\": { \"part\": \"battery-agm-deep-75\" }",
+                        part.kind() == PartKind.LINK ? own : USUAL.get(PartKind.LINK),
+                        load);
     }
 
     private static String json(String figure) {

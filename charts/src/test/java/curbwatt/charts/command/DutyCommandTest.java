@@ -1,0 +1,44 @@
+package curbwatt.charts.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import org.junit.jupiter.api.Test;
+
+class DutyCommandTest {
+
+    @Test
+    void figuresStandBesideTheirLimitsAndNothingIsCertified() {
+        Said said = Said.by("duty", "demo:lane-watch", "--minimum", "Radios");
+        assertThat(said.exitCode()).isZero();
+        assertThat(said.out())
+                .contains("a prediction, not a certification")
+                .containsPattern("passed +Reserve capacity test .* Ah +limit 33\\.\\d+ Ah")
+                .containsPattern("Idle balance test .* A +limit 0\\.00 A")
+                .contains("Low-voltage alarm test", "limit 140 s", "recalled, not read again")
+                .contains("Minimum continuous load: 'Radios'.");
+    }
+
+    @Test
+    void aCircuitThatIsNotThereIsRefused() {
+        Said said = Said.by("duty", "demo:lane-watch", "--minimum", "Siren");
+        assertThat(said.exitCode()).isEqualTo(2);
+        assertThat(said.err()).contains("'Siren'", "'Radios'");
+    }
+
+    @Test
+    void speedAndTemperatureOutOfRangeAreRefused() {
+        assertThat(Said.by("duty", "demo:lane-watch", "--idle-rpm", "100").exitCode())
+                .isEqualTo(2);
+        assertThat(Said.by("duty", "demo:lane-watch", "--air", "90").err())
+                .contains("--air is 90", "-40".replace('-', '−'));
+    }
+
+    @Test
+    void wiringSaysDropAndThatItDoesNotCertify() {
+        Said said = Said.by("wiring", "demo:lane-watch");
+        assertThat(said.exitCode()).isZero();
+        assertThat(said.out())
+                .containsPattern("Arrow board +largest drop; ")
+                .contains("ABYC E-11", "not a certificate", "wire and fuse are not checked");
+    }
+}
