@@ -69,7 +69,7 @@ class EdgeOfRangeTest {
                 .doesNotHaveDuplicates()
                 .allSatisfy(
                         text -> assertThat(SCENARIOS.read("variant.json", text).warnings())
-                                .hasSize(1));
+                                .hasSize(2));
     }
 
     @Test
