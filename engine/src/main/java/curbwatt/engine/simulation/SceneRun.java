@@ -61,7 +61,7 @@ final class SceneRun {
                                 protection, second.installation().name(), stepping.batteries.auxiliary(), book)));
         restart = new RestartWatch(book, vehicle.battery().name());
         view = new StepView(
-                stepping, actions.firstTap(), actions.cutoffs().stream().findFirst());
+                stepping, actions.firstTap(), actions.cutoffs().stream().findFirst(), book.engine());
     }
 
     RunResult run() {
