@@ -42,6 +42,7 @@ class ArchitectureTest {
             result:        event
             duty:          quantity load powertrain event vehicle scene result
             simulation:    *
+            days:          quantity battery load event vehicle scene result simulation wear
             verdict:       quantity alternator powertrain event control vehicle scene result
             """);
 

@@ -16,6 +16,7 @@ import picocli.CommandLine.Spec;
         versionProvider = ProgramVersion.class,
         subcommands = {
             RunCommand.class,
+            DaysCommand.class,
             CheckCommand.class,
             WiringCommand.class,
             DutyCommand.class,

@@ -98,6 +98,7 @@ final class RunCommand implements Callable<Integer> {
                 ready.description(),
                 ready.vehicle(),
                 ready.scene(),
+                ready.roster(),
                 ready.requirements(),
                 traceSpacingS,
                 ready.assumptions(),

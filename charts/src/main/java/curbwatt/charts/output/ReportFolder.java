@@ -35,6 +35,11 @@ public record ReportFolder(Path path, String mark, Pattern ours) {
         return new ReportFolder(path, "label.json", Pattern.compile("label\\.json|charts(/[a-z-]+\\.(svg|png))?"));
     }
 
+    /** Files of a roster. */
+    public static ReportFolder ofDays(Path path) {
+        return new ReportFolder(path, "days.json", Pattern.compile("days\\.json|charts(/[a-z-]+\\.(svg|png))?"));
+    }
+
     /**
      * Looks whether the folder may be written, and writes nothing.
      *

@@ -17,7 +17,7 @@ class HelpTest {
     private static final Path MANUAL = Path.of("..", "docs", "command-line.md");
 
     @ParameterizedTest
-    @ValueSource(strings = {"run", "check", "wiring", "duty", "parts", "label", "demo"})
+    @ValueSource(strings = {"run", "days", "check", "wiring", "duty", "parts", "label", "demo"})
     void everyOptionAndArgumentIsExplained(String command) {
         Said said = Said.by(command, "--help");
         assertThat(said.exitCode()).isZero();
@@ -33,7 +33,7 @@ class HelpTest {
     }
 
     @ParameterizedTest
-    @ValueSource(strings = {"run", "check", "wiring", "duty", "parts", "label", "demo"})
+    @ValueSource(strings = {"run", "days", "check", "wiring", "duty", "parts", "label", "demo"})
     void theManualSaysTheSame(String command) throws IOException {
         assertThat(Files.readString(MANUAL)).contains(Said.by(command, "--help").out());
     }

@@ -119,6 +119,7 @@ final class SampleStory {
                 "",
                 vehicle,
                 scene,
+                Optional.empty(),
                 List.of(new Requirement.KeepCharge(0.5)),
                 spacingS,
                 List.of(),

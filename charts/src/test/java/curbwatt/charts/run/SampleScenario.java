@@ -81,6 +81,7 @@ public final class SampleScenario {
                 "A truck of the Saltmere Causeway Authority & its crew.",
                 vehicle(tripV, radioDropOutV),
                 scene(title, offMin),
+                Optional.empty(),
                 requirements,
                 10,
                 List.of("Reserve capacity is estimated from the 20 h capacity."),

@@ -97,6 +97,7 @@ final class TwoBatteryScenario {
                                         15,
                                         EngineSpeed.constant(750),
                                         Set.of("scene")))),
+                Optional.empty(),
                 List.of(
                         new Requirement.HoldCircuits(Set.of(BAR, LIGHTS, RADIOS), 7200),
                         new Requirement.WillStart(0.3),

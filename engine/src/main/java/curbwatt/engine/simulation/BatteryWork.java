@@ -17,6 +17,9 @@ final class BatteryWork {
      */
     private static final double TEMPERATURE_GRAIN_K = 0.01;
 
+    /** A surface nearer to full than this takes less than a milliampere: it counts as full. */
+    private static final double FULL_SURFACE = 1 - 1e-6;
+
     final Battery battery;
     private final DiffusionModes modes;
     private final double thermalTimeConstantS;
@@ -99,12 +102,7 @@ final class BatteryWork {
 
     /** Whether it is full: it has its whole charge, even where bound charge still holds its surface down. */
     boolean isFull() {
-        return removedAh <= 0 || terminal.surfaceState(removedAh, totalBoundAh()) >= 1;
-    }
-
-    /** Whether a charging current finds a way into it, be it through gassing. */
-    boolean takesCharge() {
-        return mayCharge && (!isFull() || terminal.gassingA(idleV()) > 0);
+        return removedAh <= 0 || terminal.surfaceState(removedAh, totalBoundAh()) >= FULL_SURFACE;
     }
 
     Terminal terminal() {

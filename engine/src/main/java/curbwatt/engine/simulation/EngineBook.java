@@ -39,6 +39,14 @@ final class EngineBook {
         return point.starter.nodeV * point.starter.sourceA;
     }
 
+    double runS() {
+        return runS;
+    }
+
+    double litres() {
+        return litres;
+    }
+
     EngineSummary summary(double timeS, EngineWatch watch) {
         return new EngineSummary(
                 runS,

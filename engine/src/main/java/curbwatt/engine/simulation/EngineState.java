@@ -92,6 +92,16 @@ final class EngineState {
         return idles() ? Math.max(phaseRpm, leastRpm) : phaseRpm;
     }
 
+    /** Ends a start that the node cannot carry; false: there is none. */
+    boolean letGoOfStarter() {
+        boolean cranks = crankFromS > Double.NEGATIVE_INFINITY;
+        if (cranks) {
+            crankFromS = Double.NEGATIVE_INFINITY;
+            stop();
+        }
+        return cranks;
+    }
+
     /** Current of the starter at a time (A). */
     double starterA(double timeS) {
         double sinceS = timeS - crankFromS;

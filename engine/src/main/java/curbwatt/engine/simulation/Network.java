@@ -8,25 +8,30 @@ import java.util.List;
 /**
  * Solves the whole network: one node, or two nodes and their link.
  *
- * <p>With a path between the nodes the unknown is its current J, positive from S to X:
+ * <p>With a path between the nodes the unknown is the voltage of X. At a voltage X says in closed form what current J
+ * it
+ * asks through the link, positive from S to X; S is solved for giving that; what is left over of the link's own law
+ * says
+ * whether the voltage is too low or too high:
  *
  * <pre>
- *   g(J) = V_S(−J) − V_X(+J) − V_forward − R J,   g(J) = 0
+ *   h(V_X) = V_S(−J(V_X)) − V_X − V_forward − R J(V_X),   h(V_X) = 0
  * </pre>
  *
- * <p>The voltage of S falls and that of X rises with J, so g falls: one root, found by Newton's method inside a
- * bracket. A
- * one-way path rests at J = 0 if g(0) is not above zero. A charger makes X a node with a regulated source, and asks
- * its power
- * of S.
+ * <p>h falls: one root, found by Newton's method inside a bracket. With J as unknown it would not be so: near full,
+ * constant
+ * power at X has two voltages for one current. A one-way path rests at J = 0 if the voltages at rest do not open it. A
+ * charger makes X a node with a regulated source, and asks its power of S.
  */
 final class Network {
 
     private static final int MOST_ITERATIONS = 100;
     private static final double TOLERANCE_V = 1e-10;
     private static final double TOLERANCE_A = 1e-10;
-    /** More than any vehicle link carries: the bracket's first ends (A). */
-    private static final double FAR_A = 5000;
+    /** Voltages nearer than this are one: the step at which gassing begins hides between them (V). */
+    private static final double SAME_V = 1e-12;
+    /** More than any 12 V node reaches: the upper end of the search (V). */
+    private static final double HIGHEST_V = 25;
 
     private final List<CircuitState> circuits;
     private final NodeSolver starterSolver;
@@ -104,85 +109,104 @@ final class Network {
         return outcome;
     }
 
+    /**
+     * A path: the voltage of X that obeys the link's law. At each trial voltage X says what it asks through the link,
+     * S is
+     * solved for giving that, and the law says whether the voltage is too low or too high.
+     */
     private NodeSolver.Outcome path(
             Batteries batteries, double alternatorMaxA, double setPointV, OperatingPoint point) {
-        if (!batteries.auxiliary().takesCharge() && floating(batteries, alternatorMaxA, setPointV, point)) {
-            return NodeSolver.Outcome.SOLVED;
-        }
-        double leastA = link.isTwoWay() ? -FAR_A : 0;
-        double mostA = FAR_A;
-        double currentA = Math.max(leastA, point.linkOutA);
-        boolean triedRest = false;
-        NodeSolver.Outcome outcome = NodeSolver.Outcome.NODE_COLLAPSED;
-        for (int i = 0; i < MOST_ITERATIONS; i++) {
-            outcome = equipment(batteries, 0, 0, currentA, point);
-            if (outcome != NodeSolver.Outcome.SOLVED) {
-                // X needs more than this
-                leastA = currentA;
-                currentA = 0.5 * (leastA + mostA);
-            } else {
-                outcome = starter(batteries, alternatorMaxA, setPointV, -currentA, 0, point);
-                if (outcome != NodeSolver.Outcome.SOLVED) {
-                    mostA = currentA;
-                    currentA = 0.5 * (leastA + mostA);
-                } else {
-                    double excessV = point.starter.nodeV
-                            - point.equipment.nodeV
-                            - link.forwardV()
-                            - link.resistanceOhm() * currentA;
-                    boolean blocked = currentA == 0 && !link.isTwoWay() && excessV <= 0;
-                    if (Math.abs(excessV) < TOLERANCE_V || blocked) {
-                        break;
-                    }
-                    if (excessV > 0) {
-                        leastA = currentA;
-                    } else {
-                        mostA = currentA;
-                    }
-                    double stiffnessOhm =
-                            point.starter.stiffnessOhm + point.equipment.stiffnessOhm + link.resistanceOhm();
-                    double nextA = currentA + excessV / stiffnessOhm;
-                    if (nextA <= 0 && !link.isTwoWay() && !triedRest) {
-                        triedRest = true;
-                        currentA = 0;
-                    } else {
-                        currentA = nextA > leastA && nextA < mostA ? nextA : 0.5 * (leastA + mostA);
-                    }
+        double lowV = NodeSolver.FLOOR_V;
+        if (!link.isTwoWay()) {
+            NodeSolver.Outcome alone = atRest(batteries, alternatorMaxA, setPointV, point);
+            if (alone == NodeSolver.Outcome.SOLVED) {
+                if (point.starter.nodeV - point.equipment.nodeV <= link.forwardV()) {
+                    return alone;
                 }
-            }
-            if (mostA - leastA < 1e-9) {
-                break;
+                lowV = point.equipment.nodeV;
             }
         }
-        point.linkInA = currentA;
-        point.linkOutA = currentA;
+        double highV = HIGHEST_V;
+        double guessV = point.equipment.nodeV > lowV
+                ? point.equipment.nodeV
+                : batteries.auxiliary().idleV();
+        double nodeV = Math.max(lowV, Math.min(highV, guessV));
+        NodeSolver.Outcome outcome = NodeSolver.Outcome.NODE_COLLAPSED;
+        for (int i = 0; i < MOST_ITERATIONS && highV - lowV > SAME_V; i++) {
+            double askedA = equipmentSolver.askedAt(nodeV, batteries.auxiliary(), point.equipment);
+            double slope = equipmentSolver.askedSlopeAPerV(point.equipment);
+            outcome = askedA == Double.POSITIVE_INFINITY
+                    ? NodeSolver.Outcome.CIRCUIT_COLLAPSED
+                    : starter(batteries, alternatorMaxA, setPointV, -askedA, 0, point);
+            double excessV = point.starter.nodeV - nodeV - link.forwardV() - link.resistanceOhm() * askedA;
+            // S fails where X gives it too much or asks too much of it
+            boolean tooLow = outcome == NodeSolver.Outcome.SOLVED
+                    ? excessV > 0
+                    : askedA < 0 || askedA == Double.POSITIVE_INFINITY;
+            double fall = 1 + (point.starter.stiffnessOhm + link.resistanceOhm()) * slope;
+            if (outcome == NodeSolver.Outcome.SOLVED && Math.abs(excessV) < TOLERANCE_V * Math.max(1, fall)) {
+                point.linkInA = askedA;
+                point.linkOutA = askedA;
+                return outcome;
+            }
+            if (tooLow) {
+                lowV = nodeV;
+            } else {
+                highV = nodeV;
+            }
+            double nextV = outcome == NodeSolver.Outcome.SOLVED && fall > 0 ? nodeV + excessV / fall : Double.NaN;
+            nodeV = nextV > lowV && nextV < highV ? nextV : 0.5 * (lowV + highV);
+        }
+        return nodeV - NodeSolver.FLOOR_V < 1e-6
+                ? collapsedAtX(point, nodeV)
+                : resting(batteries, alternatorMaxA, setPointV, nodeV, point);
+    }
+
+    private NodeSolver.Outcome atRest(
+            Batteries batteries, double alternatorMaxA, double setPointV, OperatingPoint point) {
+        NodeSolver.Outcome outcome = equipment(batteries, 0, 0, 0, point);
+        if (outcome == NodeSolver.Outcome.SOLVED) {
+            outcome = starter(batteries, alternatorMaxA, setPointV, 0, 0, point);
+            point.linkInA = 0;
+            point.linkOutA = 0;
+        }
         return outcome;
     }
 
+    private NodeSolver.Outcome collapsedAtX(OperatingPoint point, double nodeV) {
+        point.equipment.nodeV = nodeV;
+        failedNode = BusNode.EQUIPMENT;
+        return NodeSolver.Outcome.NODE_COLLAPSED;
+    }
+
     /**
-     * Tries a battery at X that takes nothing: the node floats at what comes through the link, and the link carries
-     * what the
-     * circuits draw. True if that holds, which it does as long as the battery does not have to give.
+     * The voltage lies where the battery of X neither gives nor takes: its gassing, which begins there with a step,
+     * takes what
+     * the link brings beyond the circuits' current.
      */
-    private boolean floating(Batteries batteries, double alternatorMaxA, double setPointV, OperatingPoint point) {
-        double currentA = Math.max(0, point.equipment.loadA);
-        for (int i = 0; i < MOST_ITERATIONS; i++) {
-            NodeSolver.Outcome outcome = starter(batteries, alternatorMaxA, setPointV, -currentA, 0, point);
-            double nodeV = point.starter.nodeV - link.forwardV() - link.resistanceOhm() * currentA;
-            boolean gives = batteries.auxiliary().mayDischarge()
-                    && nodeV < batteries.auxiliary().idleV();
-            if (outcome != NodeSolver.Outcome.SOLVED || gives || nodeV < NodeSolver.FLOOR_V) {
-                return false;
+    private NodeSolver.Outcome resting(
+            Batteries batteries, double alternatorMaxA, double setPointV, double nodeV, OperatingPoint point) {
+        double lowA = equipmentSolver.askedAt(nodeV - SAME_V, batteries.auxiliary(), point.equipment);
+        double highA = equipmentSolver.askedAt(nodeV + SAME_V, batteries.auxiliary(), point.equipment);
+        NodeSolver.Outcome outcome = NodeSolver.Outcome.NODE_COLLAPSED;
+        double currentA = lowA;
+        while (highA - lowA > TOLERANCE_A) {
+            currentA = 0.5 * (lowA + highA);
+            outcome = starter(batteries, alternatorMaxA, setPointV, -currentA, 0, point);
+            double excessV = point.starter.nodeV - nodeV - link.forwardV() - link.resistanceOhm() * currentA;
+            if (outcome == NodeSolver.Outcome.SOLVED && excessV > 0) {
+                lowA = currentA;
+            } else {
+                highA = currentA;
             }
-            double drawnA = equipmentSolver.floatAt(nodeV, point.equipment);
-            if (Math.abs(drawnA - currentA) < TOLERANCE_A) {
-                point.linkInA = drawnA;
-                point.linkOutA = drawnA;
-                return true;
-            }
-            currentA = drawnA;
         }
-        return false;
+        point.equipment.nodeV = nodeV;
+        point.equipment.mainA = 0;
+        point.equipment.gasA = currentA - point.equipment.loadA;
+        point.equipment.sourceA = 0;
+        point.linkInA = currentA;
+        point.linkOutA = currentA;
+        return outcome;
     }
 
     private NodeSolver.Outcome starter(

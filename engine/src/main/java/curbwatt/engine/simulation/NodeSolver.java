@@ -84,14 +84,7 @@ final class NodeSolver {
      * @param guess solution to start from and to fill in
      */
     Outcome solve(BatteryWork battery, double sourceMaxA, double setPointV, NodePoint guess) {
-        terminal = battery.terminal();
-        double removedAh = battery.removedAh();
-        double boundAh = battery.totalBoundAh();
-        surface = terminal.surfaceState(removedAh, boundAh);
-        chargingSurface = battery.mayCharge() && !battery.isFull() ? surface : Math.max(surface, 1);
-        mayDischarge = battery.mayDischarge();
-        idleV = terminal.idleV(removedAh, boundAh);
-        openV = terminal.isNearlyExhausted(removedAh, boundAh) ? terminal.openV(removedAh, boundAh) : idleV;
+        look(battery);
         double sourceA = 0;
         if (sourceMaxA > 0) {
             double askedA = regulate(setPointV, guess);
@@ -136,7 +129,7 @@ final class NodeSolver {
 
     /** Main current at which the battery has a voltage; V falls with I, so Newton needs only to stay on its branch. */
     private double currentAt(double targetV, boolean charges, double guessA) {
-        if (charges ? chargingSurface >= 1 : !mayDischarge) {
+        if (charges ? chargingSurface >= 1 : (!mayDischarge || openV == Double.NEGATIVE_INFINITY)) {
             return 0;
         }
         double mainA = charges == guessA < 0 ? guessA : 0;
@@ -187,7 +180,8 @@ final class NodeSolver {
         double mainA = startA;
         double leastA = -(sourceA + givenA);
         double mostA = 0;
-        for (int i = 0; i < MOST_ITERATIONS; i++) {
+        // halvings alone may have to find a microampere in a hundred amperes
+        for (int i = 0; i < 3 * MOST_ITERATIONS; i++) {
             double nodeV = voltageV(Math.min(mainA, 0));
             if (!drawAt(nodeV)) {
                 return Outcome.CIRCUIT_COLLAPSED;
@@ -210,15 +204,36 @@ final class NodeSolver {
         return Outcome.NODE_COLLAPSED;
     }
 
-    /** Lets the node float at a voltage at which its battery takes nothing; says what its circuits draw (A). */
-    double floatAt(double nodeV, NodePoint point) {
-        givenW = 0;
-        if (!drawAt(nodeV)) {
-            return Double.NaN;
-        }
-        givenA = loadA;
-        accept(point, nodeV, 0, 0, 0, 0);
-        return loadA;
+    private void look(BatteryWork battery) {
+        terminal = battery.terminal();
+        double removedAh = battery.removedAh();
+        double boundAh = battery.totalBoundAh();
+        surface = terminal.surfaceState(removedAh, boundAh);
+        chargingSurface = battery.mayCharge() && !battery.isFull() ? surface : Math.max(surface, 1);
+        mayDischarge = battery.mayDischarge();
+        idleV = terminal.idleV(removedAh, boundAh);
+        openV = terminal.isNearlyExhausted(removedAh, boundAh) ? terminal.openV(removedAh, boundAh) : idleV;
+    }
+
+    /**
+     * What the node asks from elsewhere to stand at a voltage (A): its circuits' current less what its battery gives;
+     * fills in
+     * the point. Infinity: a feed would collapse there.
+     */
+    double askedAt(double nodeV, BatteryWork battery, NodePoint point) {
+        look(battery);
+        give(0, 0);
+        return regulate(nodeV, point);
+    }
+
+    /** Slope of {@link #askedAt} over the voltage, at the voltage last asked for (A/V). */
+    double askedSlopeAPerV(NodePoint point) {
+        double batterySlope = point.mainA < 0 || (point.nodeV > idleV && chargingSurface < 1)
+                ? slope(Math.min(point.mainA, -Double.MIN_NORMAL))
+                : slope(point.mainA);
+        boolean rests = point.mainA == 0 && (point.nodeV > idleV ? chargingSurface >= 1 : !mayDischarge);
+        double gasSlope = point.gasA > 0 ? terminal.gassingSlopeAPerV(point.nodeV) : 0;
+        return loadSlope - (rests ? 0 : 1 / batterySlope) + gasSlope;
     }
 
     /** A full battery takes a surplus by gassing alone: the voltage at which it does. */

@@ -50,6 +50,10 @@ final class RunBook {
         events.add(new Event(timeS, kind, subject, voltageV, charge));
     }
 
+    EngineBook engine() {
+        return engineBook;
+    }
+
     void engineStarted() {
         engineBook.started();
     }

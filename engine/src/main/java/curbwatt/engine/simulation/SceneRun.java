@@ -61,7 +61,7 @@ final class SceneRun {
                                 protection, second.installation().name(), stepping.batteries.auxiliary(), book)));
         restart = new RestartWatch(book, vehicle.battery().name());
         view = new StepView(
-                stepping, actions.firstTap(), actions.cutoffs().stream().findFirst());
+                stepping, actions.firstTap(), actions.cutoffs().stream().findFirst(), book.engine());
     }
 
     RunResult run() {
@@ -194,13 +194,24 @@ final class SceneRun {
                     BusNode node = stepping.network().failedNode();
                     String subject = node == BusNode.STARTER ? "node" : "equipment node";
                     event(EventKind.VOLTAGE_COLLAPSED, subject, stepping.start.starter.nodeV);
-                    for (int c = 0; c < bank.circuits.size(); c++) {
-                        if (bank.circuits.get(c).circuit.node() == node) {
-                            collapse(c);
-                        }
-                    }
+                    fallSilent(node);
                 }
             }
+        }
+    }
+
+    /** Takes everything off a node that has no operating point: its circuits, and then the starter. */
+    private void fallSilent(BusNode node) {
+        boolean fed = false;
+        for (int c = 0; c < bank.circuits.size(); c++) {
+            if (bank.circuits.get(c).circuit.node() == node) {
+                fed |= bank.circuits.get(c).isFed();
+                collapse(c);
+            }
+        }
+        if (!fed && !engine.letGoOfStarter()) {
+            throw new IllegalStateException(
+                    "no operating point at " + timeS + " s with nothing left on the " + node + " node");
         }
     }
 

@@ -31,7 +31,7 @@ public record Simulation(Vehicle vehicle, Scene scene) {
     }
 
     /** Runs it with steps of another fineness. */
-    RunResult run(Recorder recorder, StepControl control) {
+    public RunResult run(Recorder recorder, StepControl control) {
         return new SceneRun(vehicle, scene, control, recorder).run();
     }
 }

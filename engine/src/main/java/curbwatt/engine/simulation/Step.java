@@ -51,6 +51,12 @@ public interface Step {
     /** Residual of Kirchhoff's current law at the start, of the node where it is larger (A). */
     double residualA();
 
+    /** Time in which the engine ran, from the scene's start to the step's end (s). */
+    double engineRunS();
+
+    /** Fuel taken from the scene's start to the step's end (L); 0 if it is not known. */
+    double fuelLitres();
+
     /** Whether there is an equipment node; the figures below are meaningless without. */
     boolean hasEquipmentNode();
 

@@ -1,15 +1,20 @@
 package curbwatt.engine.simulation;
 
+import curbwatt.engine.quantity.Require;
+
 /**
  * How long a step may be.
  *
  * <p>A step is taken with the mean of the currents at its ends, an error of the third order. It is halved until the
- * voltage
- * changes by no more than {@code voltageChangeV} and half the current's change moves no more than {@code
- * chargeFraction} of
- * the capacity, and grows again while both stay well below. Flash edges cut steps far shorter than either would.
+ * voltage changes by no more than {@code voltageChangeV} and half the current's change moves no more than {@code
+ * chargeFraction} of the capacity, and grows again while both stay well below. Flash edges cut steps far shorter than
+ * either would.
+ *
+ * @param voltageChangeV most that a node's voltage may change in a step (V), 1e-5 … 0.1
+ * @param chargeFraction most that half the current's change may move, as a share of the capacity, 1e-8 … 1e-3
+ * @param longestS longest step (s), 1 … 7200
  */
-record StepControl(double voltageChangeV, double chargeFraction, double longestS) {
+public record StepControl(double voltageChangeV, double chargeFraction, double longestS) {
 
     /** Shortest step that is still halved (s). */
     static final double SHORTEST_S = 1e-3;
@@ -17,9 +22,21 @@ record StepControl(double voltageChangeV, double chargeFraction, double longestS
     private static final double GROWTH = 1.6;
     private static final double SECONDS_PER_HOUR = 3600;
 
-    /** What every run uses; halving all three moves trip times by less than a tenth of a second. */
-    static StepControl usual() {
+    /** Refuses figures out of range. */
+    public StepControl {
+        Require.inside("voltageChangeV", voltageChangeV, 1e-5, 0.1, "V");
+        Require.inside("chargeFraction", chargeFraction, 1e-8, 1e-3, "");
+        Require.inside("longestS", longestS, 1, 7200, "s");
+    }
+
+    /** What a scene uses; halving all three moves trip times by less than a tenth of a second. */
+    public static StepControl usual() {
         return new StepControl(2e-3, 2e-6, 30);
+    }
+
+    /** What days and months use: a parked night goes by in steps of up to half an hour. */
+    public static StepControl forDays() {
+        return new StepControl(5e-3, 1e-5, 1800);
     }
 
     /** Share of what is allowed that a trial step used; above 1: too long. */

@@ -10,6 +10,7 @@ final class StepView implements Step {
     private final Batteries batteries;
     private final SenseTap tap;
     private final Optional<CutoffState> cutoff;
+    private final EngineBook engine;
     private double startS;
     private double endS;
     private double chargeStartFraction;
@@ -20,8 +21,10 @@ final class StepView implements Step {
      * Makes a view.
      *
      * @param tap where the first cutoff senses
+     * @param engine what the engine has done so far
      */
-    StepView(Stepping stepping, SenseTap tap, Optional<CutoffState> cutoff) {
+    StepView(Stepping stepping, SenseTap tap, Optional<CutoffState> cutoff, EngineBook engine) {
+        this.engine = engine;
         start = stepping.start;
         end = stepping.end;
         batteries = stepping.batteries;
@@ -124,6 +127,16 @@ final class StepView implements Step {
     @Override
     public double residualA() {
         return start.residualA();
+    }
+
+    @Override
+    public double engineRunS() {
+        return engine.runS();
+    }
+
+    @Override
+    public double fuelLitres() {
+        return engine.litres();
     }
 
     @Override

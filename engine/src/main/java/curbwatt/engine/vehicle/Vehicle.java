@@ -87,6 +87,11 @@ public record Vehicle(
         requireEquipmentNode(auxiliary, circuits, cutoffs);
     }
 
+    /** The same vehicle with other circuits. */
+    public Vehicle withCircuits(List<Circuit> others) {
+        return new Vehicle(name, battery, auxiliary, alternator, others, cutoffs, starting, engine);
+    }
+
     /** All loads, circuit by circuit. */
     public Stream<Load> loads() {
         return circuits.stream().flatMap(circuit -> circuit.loads().stream());

@@ -109,6 +109,16 @@ class TraceRecorderTest {
     private record Straight(double startS, double endS, double nodeStartV, double nodeEndV, double batteryA)
             implements Step {
         @Override
+        public double engineRunS() {
+            return 0;
+        }
+
+        @Override
+        public double fuelLitres() {
+            return 0;
+        }
+
+        @Override
         public boolean hasEquipmentNode() {
             return false;
         }

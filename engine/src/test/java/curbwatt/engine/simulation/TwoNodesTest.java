@@ -190,4 +190,38 @@ class TwoNodesTest {
         assertThat(run.energy().linkLossWh()).isBetween(0.9 * outWh / 9, outWh / 9);
         assertThat(run.batteries().get(1).endChargeFraction()).isGreaterThan(0.9);
     }
+
+    /** Constant power at a full auxiliary battery has two voltages for one current; the link decides which. */
+    @Test
+    void aFullAuxiliaryBatteryBehindARelayStandsAtTheStarterNodesVoltage() {
+        BatteryLink relay = new BatteryLink.ChargeRelay(13.3, 10, 12.8, 20, 0.003);
+        Vehicle vehicle = new Vehicle(
+                "truck",
+                new BatteryInstallation("starter battery", STARTER, 18000),
+                Optional.of(new AuxiliaryBattery(
+                        new BatteryInstallation("auxiliary battery", AUXILIARY, 18000), 0.95, "link", relay)),
+                Optional.of(Vehicles.alternator(80, 160, 2.7)),
+                List.of(
+                        new Circuit("chassis", 0, List.of(Vehicles.steady("chassis", 10, 1))),
+                        new Circuit(
+                                "equipment",
+                                BusNode.EQUIPMENT,
+                                0.01,
+                                List.of(
+                                        Vehicles.steady("inverter", 35, -1),
+                                        Vehicles.flashing("head", 8, -1, 500, 200, 0)))),
+                List.of(),
+                Vehicles.starting());
+        double[] worstV = {0};
+        RunResult run = Simulation.of(vehicle, Vehicles.scene(0.95, 12, Vehicles.idling(4 * 3600, 12, 900)))
+                .run(step -> {
+                    if (step.startS() > 11) {
+                        double throughV = step.nodeEndV() - 0.003 * step.linkA();
+                        worstV[0] = Math.max(worstV[0], Math.abs(throughV - step.equipmentEndV()));
+                    }
+                });
+        assertThat(worstV[0]).isLessThan(0.03);
+        assertThat(run.batteries().get(1).endChargeFraction()).isBetween(0.99, 1.00001);
+        assertThat(run.events()).noneMatch(event -> event.kind() == EventKind.VOLTAGE_COLLAPSED);
+    }
 }

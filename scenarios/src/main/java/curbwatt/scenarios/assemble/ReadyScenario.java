@@ -1,10 +1,13 @@
 package curbwatt.scenarios.assemble;
 
+import curbwatt.engine.scene.Roster;
 import curbwatt.engine.scene.Scene;
 import curbwatt.engine.vehicle.Vehicle;
 import curbwatt.engine.verdict.Requirement;
 import curbwatt.scenarios.problem.Problem;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 
 /**
  * A scenario file that has been read, checked and put together.
@@ -14,6 +17,7 @@ import java.util.List;
  * @param description what it is about; may be empty
  * @param vehicle the vehicle
  * @param scene the scene
+ * @param roster the days of the vehicle's duty, if the file has a roster
  * @param requirements what is asked, in the file's order
  * @param traceSpacingS time between lines of the trace (s)
  * @param assumptions sentences on what was estimated or taken from the catalogue instead of the file
@@ -25,6 +29,7 @@ public record ReadyScenario(
         String description,
         Vehicle vehicle,
         Scene scene,
+        Optional<Roster> roster,
         List<Requirement> requirements,
         double traceSpacingS,
         List<String> assumptions,
@@ -32,6 +37,7 @@ public record ReadyScenario(
 
     /** Copies the lists. */
     public ReadyScenario {
+        Objects.requireNonNull(roster, "roster");
         requirements = List.copyOf(requirements);
         assumptions = List.copyOf(assumptions);
         warnings = List.copyOf(warnings);

@@ -81,6 +81,9 @@ public final class Scenarios {
                 file.description().orElse(""),
                 vehicle,
                 scene,
+                file.scene()
+                        .flatMap(SceneEntry::roster)
+                        .map(roster -> new RosterAssembler(guarded, scene).roster(roster)),
                 file.requirements().map(scenes::requirements).orElse(List.of()),
                 file.trace().flatMap(TraceEntry::spacingS).orElse(USUAL_SPACING_S),
                 assumptions.sentences(),

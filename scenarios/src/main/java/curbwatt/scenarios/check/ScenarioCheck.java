@@ -20,7 +20,8 @@ public final class ScenarioCheck {
             new CountRule(),
             new CutoffRule(),
             new EngineDeviceRule(),
-            new SceneRule());
+            new SceneRule(),
+            new RosterRule());
 
     private ScenarioCheck() {}
 

@@ -9,8 +9,10 @@ import java.util.Optional;
  * @param place where it stands
  * @param start how the batteries stand at the start
  * @param phases one after the other
+ * @param roster days made of the phases
  */
-public record SceneEntry(Place place, Optional<StartEntry> start, List<PhaseEntry> phases) {
+public record SceneEntry(
+        Place place, Optional<StartEntry> start, List<PhaseEntry> phases, Optional<RosterEntry> roster) {
 
     /** Takes missing phases as none. */
     public SceneEntry {

@@ -15,6 +15,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 class DemoScenariosTest {
     private static final Map<String, List<String>> EXPECTED_WARNINGS = Map.of(
             "winter-breakdown", List.of("vehicle.cutoffs[0].tripV"),
+            "winter-shifts", List.of("scene.phases[3]"),
             "charger-truck", List.of("vehicle.auxiliary.link"));
 
     private final Scenarios scenarios = new Scenarios();
@@ -49,6 +50,6 @@ class DemoScenariosTest {
                                 .extracting(Problem::remedy)
                                 .containsExactly("Did you mean 'night-closure'? There are 'night-closure',"
                                         + " 'two-batteries', 'lane-watch', 'charger-truck',"
-                                        + " 'winter-breakdown'."));
+                                        + " 'winter-breakdown', 'winter-shifts'."));
     }
 }

@@ -2,6 +2,8 @@ package curbwatt.scenarios.assemble;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import curbwatt.engine.days.Course;
+import curbwatt.engine.days.RosterStudy;
 import curbwatt.engine.simulation.Recorder;
 import curbwatt.engine.simulation.Simulation;
 import curbwatt.engine.verdict.Finding;
@@ -69,6 +71,29 @@ class DemoStoriesTest {
                         text, "\"tripV\": 10.8", "\"tripV\": 11.9", "\"tripDelayS\": 120", "\"tripDelayS\": 60")))
                 .extracting(Finding::requirement)
                 .hasOnlyElementsOfType(Requirement.HoldCircuits.class);
+    }
+
+    @Test
+    void theWinterShiftsAreHeldUpByTheCutoffUntilDrivesAreLongerAndEquipmentSleepsNoMore() {
+        String text = DemoScenarios.text("winter-shifts");
+
+        assertThat(course(text)).isEqualTo(Course.HELD_BY_CUTOFF);
+        assertThat(course(edited(
+                        text,
+                        "\"durationMin\": 12",
+                        "\"durationMin\": 20",
+                        "\"durationMin\": 8",
+                        "\"durationMin\": 20",
+                        "\"runTimeLimitMin\": 4320",
+                        "\"runTimeLimitMin\": 60")))
+                .isEqualTo(Course.KEEPS_UP);
+    }
+
+    private Course course(String text) {
+        ReadyScenario ready = scenarios.read("demo", text);
+        return new RosterStudy(ready.vehicle(), ready.roster().orElseThrow())
+                .run()
+                .course();
     }
 
     private List<Finding> unmet(String text) {

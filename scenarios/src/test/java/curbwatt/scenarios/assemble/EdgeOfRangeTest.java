@@ -69,7 +69,7 @@ class EdgeOfRangeTest {
                 .doesNotHaveDuplicates()
                 .allSatisfy(
                         text -> assertThat(SCENARIOS.read("variant.json", text).warnings())
-                                .hasSize(1));
+                                .hasSize(2));
     }
 
     @Test
@@ -78,7 +78,7 @@ class EdgeOfRangeTest {
 
         assertThat(ready.warnings())
                 .extracting(warning -> warning.position().path())
-                .containsExactly("vehicle.alternator.table");
+                .containsExactly("vehicle.alternator.table", "scene.phases[3]");
         String all = String.join("\n", variants());
         for (JsonNode object : SchemaObjects.all().values()) {
             assertThat(all)

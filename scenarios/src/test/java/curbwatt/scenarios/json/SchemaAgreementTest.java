@@ -11,6 +11,7 @@ import curbwatt.scenarios.file.BehaviourWord;
 import curbwatt.scenarios.file.ChemistryWord;
 import curbwatt.scenarios.file.CircuitEntry;
 import curbwatt.scenarios.file.CutoffEntry;
+import curbwatt.scenarios.file.DayEntry;
 import curbwatt.scenarios.file.DutyEntry;
 import curbwatt.scenarios.file.EngineEntry;
 import curbwatt.scenarios.file.EngineWord;
@@ -37,6 +38,7 @@ import curbwatt.scenarios.file.RecloseEntry;
 import curbwatt.scenarios.file.RecloseWord;
 import curbwatt.scenarios.file.RequirementsEntry;
 import curbwatt.scenarios.file.ReturnWord;
+import curbwatt.scenarios.file.RosterEntry;
 import curbwatt.scenarios.file.ScenarioFile;
 import curbwatt.scenarios.file.SceneEntry;
 import curbwatt.scenarios.file.SpeedEntry;
@@ -80,6 +82,8 @@ class SchemaAgreementTest {
             Map.entry("reclose", RecloseEntry.class),
             Map.entry("starter", StarterEntry.class),
             Map.entry("scene", SceneEntry.class),
+            Map.entry("roster", RosterEntry.class),
+            Map.entry("day", DayEntry.class),
             Map.entry("start", StartEntry.class),
             Map.entry("phase", PhaseEntry.class),
             Map.entry("speed", SpeedEntry.class),

@@ -1,0 +1,55 @@
+package curbwatt.charts.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class DaysCommandTest {
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void theAnswerComesFirst() {
+        Said said = Said.by("days", "demo:winter-shifts");
+        assertThat(said.exitCode()).isZero();
+        assertThat(said.out())
+                .startsWith("It is held up by the cutoff alone: the engine starts on all 90 days, but on ")
+                .contains("90 days of a pattern of 7 days", "lowest", "full discharges", "by cycling alone", "trips");
+    }
+
+    @Test
+    void pictureAndFiguresAreTheSameBytesTwice() throws IOException {
+        Path one = folder.resolve("one");
+        Path two = folder.resolve("two");
+        assertThat(Said.by("days", "demo:winter-shifts", "--days", "28", "--out", one.toString())
+                        .exitCode())
+                .isZero();
+        Said.by("days", "demo:winter-shifts", "--days", "28", "--out", two.toString());
+        for (String name : new String[] {"days.json", "charts/days.svg", "charts/days.png"}) {
+            assertThat(Files.readAllBytes(one.resolve(name))).as(name).isEqualTo(Files.readAllBytes(two.resolve(name)));
+        }
+        assertThat(Files.readString(one.resolve("charts/days.svg"))).contains("State of charge");
+    }
+
+    @Test
+    void jsonTellsEveryDay() {
+        Said said = Said.by("days", "demo:winter-shifts", "--days", "14", "--json");
+        assertThat(said.out())
+                .contains("\"course\": \"too short\"", "\"day\": 14", "\"plan\": \"Weekend\"", "\"cyclesByDepth\"")
+                .doesNotContain("\"day\": 15");
+    }
+
+    @Test
+    void aScenarioWithoutRosterIsRefused() {
+        Said said = Said.by("days", "demo:lane-watch");
+        assertThat(said.exitCode()).isEqualTo(2);
+        assertThat(said.err()).contains("demo:lane-watch has no scene.roster");
+        assertThat(Said.by("days", "demo:winter-shifts", "--days", "0").err())
+                .contains("--days is 0; allowed is 1 to 3660");
+    }
+}
