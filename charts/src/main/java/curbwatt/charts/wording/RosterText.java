@@ -89,6 +89,10 @@ public record RosterText(RosterStory story) {
                 Integer.toString(days.stream().mapToInt(Day::trips).sum())));
         String until = days.size() < story.result().days().size() ? ", until it did not" : "";
         lines.add(List.of("engine", PlainText.number(runH, 0) + " h, " + PlainText.count(starts, "start") + until));
+        double litres = days.stream().mapToDouble(Day::fuelLitres).sum();
+        if (litres > 0) {
+            lines.add(List.of("", PlainText.number(litres, 0) + " L of fuel, as a standing engine burns it"));
+        }
         return lines;
     }
 

@@ -122,7 +122,7 @@ public record RosterStudy(Vehicle vehicle, Roster roster) {
                 battery.capacityAh(),
                 startCharge,
                 own.get(own.size() - 1).endChargeFraction(),
-                own.stream().mapToDouble(BatteryDay::lowestChargeFraction).min().orElseThrow(),
+                own.stream().mapToDouble(BatteryDay::lowestChargeFraction).reduce(startCharge, Math::min),
                 Trend.of(
                         own.stream().map(BatteryDay::endChargeFraction).toList(),
                         roster.pattern().size()),

@@ -7,7 +7,9 @@ import curbwatt.engine.control.Cutoffs;
 import curbwatt.engine.control.RecloseRule;
 import curbwatt.engine.event.Event;
 import curbwatt.engine.event.EventKind;
+import curbwatt.engine.link.BatteryLink;
 import curbwatt.engine.result.BatteryDay;
+import curbwatt.engine.result.BatterySummary;
 import curbwatt.engine.result.ChargeLedger;
 import curbwatt.engine.result.RunResult;
 import curbwatt.engine.scene.DayPlan;
@@ -16,8 +18,11 @@ import curbwatt.engine.scene.Roster;
 import curbwatt.engine.simulation.Recorder;
 import curbwatt.engine.simulation.Simulation;
 import curbwatt.engine.simulation.StepControl;
+import curbwatt.engine.vehicle.AuxiliaryBattery;
+import curbwatt.engine.vehicle.BatteryInstallation;
 import curbwatt.engine.vehicle.Vehicle;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -77,6 +82,36 @@ class RosterStudyTest {
         assertThat(battery.life().orElseThrow().lowDays())
                 .isLessThan(battery.life().orElseThrow().highDays());
         assertThat(battery.cycles().byDepth(10).get(0).cycles()).isGreaterThan(365);
+    }
+
+    /** What the days say of each of two batteries adds up to what the run as a whole says of it. */
+    @Test
+    void daysOfTwoBatteriesAddUp() {
+        Vehicle truck = Duty.truck();
+        Vehicle two = new Vehicle(
+                truck.name(),
+                truck.battery(),
+                Optional.of(new AuxiliaryBattery(
+                        new BatteryInstallation("second", truck.battery().battery(), 18000),
+                        0.9,
+                        "diode",
+                        new BatteryLink.Diode(0.3, 0.004))),
+                truck.alternator(),
+                truck.circuits(),
+                truck.cutoffs(),
+                truck.starting());
+        RosterResult result = new RosterStudy(two, Duty.roster(5, EASY)).run();
+        assertThat(result.batteries()).extracting(BatteryDays::battery).containsExactly("battery", "second");
+        for (int place = 0; place < 2; place++) {
+            BatteryDays days = result.batteries().get(place);
+            BatterySummary whole = result.run().batteries().get(place);
+            assertThat(days.endChargeFraction()).isEqualTo(whole.endChargeFraction());
+            assertThat(days.lowestChargeFraction()).isCloseTo(whole.lowestChargeFraction(), within(1e-12));
+            assertThat(days.throughput().dischargedAh()).isCloseTo(whole.dischargedAh(), within(1e-9));
+            assertThat(days.throughput().chargedAh()).isCloseTo(whole.chargedAh(), within(1e-9));
+        }
+        assertThat(result.days().stream().mapToDouble(Day::engineRunS).sum())
+                .isCloseTo(result.run().engine().runS(), within(1e-6));
     }
 
     @Test
