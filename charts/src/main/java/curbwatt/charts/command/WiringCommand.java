@@ -18,7 +18,7 @@ import picocli.CommandLine.Spec;
         header = "Say what each feed drops, and what rules say of wire and fuse.",
         description = {
             "For each circuit: the resistance of its feed, the largest mean current of a phase and the largest with everything"
-                    + " lit, the drop at both, and whether it lies within 3 % or 10 % of 12 V; the largest drop is marked."
+                    + " lit, the drop at both, and whether it lies within 3 %% or 10 %% of 12 V; the largest drop is marked."
                     + " Then what a cutoff that senses behind a feed reads too little. Where wire and fuse are known, each"
                     + " rule with figure, limit and source. It advises, it does not certify. Simulates nothing, writes"
                     + " nothing."

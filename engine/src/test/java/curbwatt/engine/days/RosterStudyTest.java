@@ -94,8 +94,8 @@ class RosterStudyTest {
                 Optional.of(new AuxiliaryBattery(
                         new BatteryInstallation("second", truck.battery().battery(), 18000),
                         0.9,
-                        "diode",
-                        new BatteryLink.Diode(0.3, 0.004))),
+                        "relay",
+                        new BatteryLink.ChargeRelay(13.3, 10, 12.7, 30, 0.004))),
                 truck.alternator(),
                 truck.circuits(),
                 truck.cutoffs(),
