@@ -97,6 +97,7 @@ final class RunCommand implements Callable<Integer> {
                 ready.title(),
                 ready.description(),
                 ready.vehicle(),
+                ready.circuitPlans(),
                 ready.scene(),
                 ready.roster(),
                 ready.requirements(),

@@ -36,7 +36,7 @@ public record WiringText(List<CircuitWiring> circuits, List<LowVoltageCutoff> cu
 
     /** Where no wire is known. */
     public static final String UNKNOWN =
-            "The scenario gives feeds as resistances or wires without their fuses: wire and fuse are not checked.";
+            "The scenario gives no feed as a wire with its length: wire and fuse are not checked.";
 
     /** Heads of {@link #drops}. */
     public static final List<String> DROP_HEADS =
@@ -140,11 +140,13 @@ public record WiringText(List<CircuitWiring> circuits, List<LowVoltageCutoff> cu
         };
     }
 
-    /** What would do, one sentence for each circuit that breaks a rule. */
+    /** What would do, one sentence for each circuit that breaks a rule and draws something in the scene. */
     public List<String> remedies() {
         return circuits.stream()
                 .flatMap(wiring -> wiring.advice().stream())
                 .filter(advice -> !advice.allMet())
+                // what the scene never switches on would be served by anything
+                .filter(advice -> advice.plan().current().peakA() > 0)
                 .map(advice -> PlainText.quoted(advice.plan().name()) + " would be served by "
                         + advice.fuse().map(WiringText::fuse).orElse("no blade fuse that is sold")
                         + " and " + advice.cable().map(WireSize::label).orElse("no cable of the table") + " or "

@@ -39,6 +39,15 @@ class DutyCommandTest {
         assertThat(said.exitCode()).isZero();
         assertThat(said.out())
                 .containsPattern("Arrow board +largest drop; ")
-                .contains("ABYC E-11", "not a certificate", "wire and fuse are not checked");
+                .contains("ABYC E-11", "not a certificate")
+                .containsPattern("Arrow board +NOT KEPT +a fuse at the source +none +yes +practice of the trade");
+    }
+
+    @Test
+    void wiringHoldsAFuseOfTheScenarioAgainstItsWire() {
+        assertThat(Said.by("wiring", "demo:two-batteries").out())
+                .containsPattern("Roof bar +kept +fuse rating, within the wire's rating +30\\.00 A +80\\.00 A")
+                .containsPattern("Corner heads +NOT KEPT +a fuse at the source")
+                .doesNotContain("'Scene lights' would be served");
     }
 }

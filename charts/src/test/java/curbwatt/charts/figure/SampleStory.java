@@ -118,6 +118,7 @@ final class SampleStory {
                 "Sample",
                 "",
                 vehicle,
+                List.of(),
                 scene,
                 Optional.empty(),
                 List.of(new Requirement.KeepCharge(0.5)),

@@ -80,6 +80,7 @@ public final class SampleScenario {
                 title,
                 "A truck of the Saltmere Causeway Authority & its crew.",
                 vehicle(tripV, radioDropOutV),
+                List.of(),
                 scene(title, offMin),
                 Optional.empty(),
                 requirements,

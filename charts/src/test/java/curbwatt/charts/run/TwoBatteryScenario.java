@@ -77,6 +77,7 @@ final class TwoBatteryScenario {
                 title,
                 "",
                 vehicle(link, cutoffs),
+                List.of(),
                 new Scene(
                         title,
                         new InitialState(0.9, 15),

@@ -27,7 +27,7 @@ record CircuitAssembler(Guarded guarded) {
                 .flatMap(load -> loads.loads(load).stream())
                 .toList();
         double feedOhm = entry.feed()
-                .map(feed -> guarded.build(feed.place(), () -> FeedResistance.loopOhm(feed)))
+                .map(feed -> guarded.build(feed.place(), () -> FeedWire.loopOhm(feed)))
                 .orElse(0.0);
         return guarded.build(
                 entry.place(),

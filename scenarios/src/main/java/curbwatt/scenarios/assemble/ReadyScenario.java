@@ -4,6 +4,7 @@ import curbwatt.engine.scene.Roster;
 import curbwatt.engine.scene.Scene;
 import curbwatt.engine.vehicle.Vehicle;
 import curbwatt.engine.verdict.Requirement;
+import curbwatt.engine.wiring.CircuitPlan;
 import curbwatt.scenarios.problem.Problem;
 import java.util.List;
 import java.util.Objects;
@@ -16,6 +17,7 @@ import java.util.Optional;
  * @param title the scenario's title
  * @param description what it is about; may be empty
  * @param vehicle the vehicle
+ * @param circuitPlans wire, fuse and currents of each circuit whose wire the file gives, in its order
  * @param scene the scene
  * @param roster the days of the vehicle's duty, if the file has a roster
  * @param requirements what is asked, in the file's order
@@ -28,6 +30,7 @@ public record ReadyScenario(
         String title,
         String description,
         Vehicle vehicle,
+        List<CircuitPlan> circuitPlans,
         Scene scene,
         Optional<Roster> roster,
         List<Requirement> requirements,
@@ -38,6 +41,7 @@ public record ReadyScenario(
     /** Copies the lists. */
     public ReadyScenario {
         Objects.requireNonNull(roster, "roster");
+        circuitPlans = List.copyOf(circuitPlans);
         requirements = List.copyOf(requirements);
         assumptions = List.copyOf(assumptions);
         warnings = List.copyOf(warnings);

@@ -80,6 +80,7 @@ public final class Scenarios {
                 file.title().orElseThrow(),
                 file.description().orElse(""),
                 vehicle,
+                new PlanAssembler(guarded, vehicle, scene).plans(entry.circuits()),
                 scene,
                 file.scene()
                         .flatMap(SceneEntry::roster)

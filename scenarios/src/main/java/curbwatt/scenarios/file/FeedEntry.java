@@ -14,6 +14,8 @@ import java.util.Optional;
  * @param returnBy how the current comes back
  * @param chassisMilliohm resistance of the way back through the chassis (mΩ)
  * @param wireC conductor temperature (°C)
+ * @param inEngineSpace whether it runs through the engine space
+ * @param bundledWith other conductors that carry current in its bundle
  */
 public record FeedEntry(
         Place place,
@@ -24,4 +26,6 @@ public record FeedEntry(
         Optional<Double> lengthM,
         Optional<ReturnWord> returnBy,
         Optional<Double> chassisMilliohm,
-        Optional<Double> wireC) {}
+        Optional<Double> wireC,
+        Optional<Boolean> inEngineSpace,
+        Optional<Integer> bundledWith) {}

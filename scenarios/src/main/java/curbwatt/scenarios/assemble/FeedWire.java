@@ -6,18 +6,26 @@ import curbwatt.engine.wiring.WireRun;
 import curbwatt.scenarios.file.FeedEntry;
 import curbwatt.scenarios.file.MaterialWord;
 import curbwatt.scenarios.file.ReturnWord;
+import java.util.Optional;
 
-/** Resistance of a feed, out and back. */
-final class FeedResistance {
+/** The wire of a feed, and its resistance out and back. */
+final class FeedWire {
     private static final double USUAL_WIRE_C = 40;
     private static final double OHM_PER_MILLIOHM = 1e-3;
 
-    private FeedResistance() {}
+    private FeedWire() {}
 
     /** Returns the resistance (Ω). */
     static double loopOhm(FeedEntry feed) {
+        return run(feed)
+                .map(wire -> wire.loopOhm(conductorC(feed)))
+                .orElseGet(() -> feed.resistanceMilliohm().orElseThrow() * OHM_PER_MILLIOHM);
+    }
+
+    /** Returns the wire; empty if the feed is given by its resistance. */
+    static Optional<WireRun> run(FeedEntry feed) {
         if (feed.resistanceMilliohm().isPresent()) {
-            return feed.resistanceMilliohm().get() * OHM_PER_MILLIOHM;
+            return Optional.empty();
         }
         double areaMm2 =
                 feed.areaMm2().orElseGet(() -> gauge(feed.awg().orElseThrow()).areaMm2());
@@ -30,8 +38,12 @@ final class FeedResistance {
             case COPPER -> WireMaterial.COPPER;
             case ALUMINIUM -> WireMaterial.ALUMINIUM;
         };
-        return new WireRun(areaMm2, feed.lengthM().orElseThrow(), back, material)
-                .loopOhm(feed.wireC().orElse(USUAL_WIRE_C));
+        return Optional.of(new WireRun(areaMm2, feed.lengthM().orElseThrow(), back, material));
+    }
+
+    /** Returns the temperature of the conductor (°C). */
+    static double conductorC(FeedEntry feed) {
+        return feed.wireC().orElse(USUAL_WIRE_C);
     }
 
     /** {@code 8} is gauge 8, {@code 4/0} is gauge −3. */
