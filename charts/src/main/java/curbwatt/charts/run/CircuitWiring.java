@@ -1,6 +1,6 @@
 package curbwatt.charts.run;
 
-import curbwatt.engine.budget.CircuitDraw;
+import curbwatt.engine.budget.CircuitDemand;
 import curbwatt.engine.vehicle.Circuit;
 import curbwatt.engine.wiring.CircuitPlan;
 import curbwatt.engine.wiring.WireAdvice;
@@ -36,12 +36,12 @@ public record CircuitWiring(Circuit circuit, double meanA, double peakA, Optiona
     }
 
     private static CircuitWiring of(ReadyScenario scenario, Circuit circuit, List<CircuitPlan> plans) {
-        CircuitDraw draw = CircuitDraw.of(scenario.vehicle(), scenario.scene(), circuit);
+        CircuitDemand demand = CircuitDemand.of(scenario.vehicle(), scenario.scene(), circuit);
         Optional<WireAdvice> advice = plans.stream()
                 .filter(plan -> plan.name().equals(circuit.name()))
                 .findFirst()
                 .map(WireAdvice::of);
-        return new CircuitWiring(circuit, draw.meanA(), draw.peakA(), advice);
+        return new CircuitWiring(circuit, demand.meanA(), demand.peakA(), advice);
     }
 
     /** Drop at the mean current, out and back (V). */

@@ -1,9 +1,11 @@
 package curbwatt.scenarios.assemble;
 
 import curbwatt.engine.link.BatteryLink;
+import curbwatt.engine.protection.PackProtection;
 import curbwatt.engine.vehicle.AuxiliaryBattery;
 import curbwatt.engine.vehicle.BatteryInstallation;
 import curbwatt.scenarios.file.AuxiliaryEntry;
+import curbwatt.scenarios.file.BatteryEntry;
 import curbwatt.scenarios.file.LinkEntry;
 import curbwatt.scenarios.file.StartEntry;
 import java.util.Optional;
@@ -21,8 +23,9 @@ record AuxiliaryAssembler(Guarded guarded, BatteryAssembler batteries) {
 
     /** Returns the battery with its link, charged as the scene says. */
     AuxiliaryBattery auxiliary(AuxiliaryEntry entry, Optional<StartEntry> start) {
-        BatteryInstallation battery =
-                batteries.installation(ROLE, ROLE, entry.battery().orElseThrow());
+        BatteryEntry label = entry.battery().orElseThrow();
+        BatteryInstallation battery = batteries.installation(ROLE, ROLE, label);
+        Optional<PackProtection> protection = batteries.protection(ROLE, label);
         LinkEntry link = entry.link().orElseThrow();
         double chargePercent = start.flatMap(StartEntry::auxiliaryChargePercent).orElse(PERCENT);
         return guarded.build(
@@ -30,6 +33,7 @@ record AuxiliaryAssembler(Guarded guarded, BatteryAssembler batteries) {
                 () -> new AuxiliaryBattery(
                         battery,
                         chargePercent / PERCENT,
+                        protection,
                         link.name().orElse(link.kind().orElseThrow().toString()),
                         link(link)));
     }

@@ -9,6 +9,7 @@ import curbwatt.engine.battery.label.FittedLabel;
 import curbwatt.engine.battery.label.LabelFit;
 import curbwatt.engine.battery.label.LfpFit;
 import curbwatt.engine.battery.label.LfpLabel;
+import curbwatt.engine.protection.PackProtection;
 import curbwatt.engine.vehicle.BatteryInstallation;
 import curbwatt.scenarios.file.BatteryEntry;
 import curbwatt.scenarios.file.ChemistryWord;
@@ -24,6 +25,7 @@ import java.util.OptionalDouble;
 record BatteryAssembler(Guarded guarded, Assumptions assumptions) {
     private static final double HOUR_S = 3600;
     private static final double PERCENT = 100;
+    private static final double MOST_CONTINUOUS_A = 1000;
     private static final double OHM_PER_MILLIOHM = 1e-3;
 
     /**
@@ -35,7 +37,7 @@ record BatteryAssembler(Guarded guarded, Assumptions assumptions) {
     BatteryInstallation installation(String role, String name, BatteryEntry entry) {
         return guarded.build(entry.place(), () -> {
             BatteryParameters parameters =
-                    entry.chemistry().orElseThrow().isLead() ? lead(role, entry) : ironPhosphate(role, entry);
+                    entry.chemistry().orElseThrow().isLead() ? lead(role, entry) : ironPhosphate(entry);
             return new BatteryInstallation(
                     name,
                     new Battery(parameters, condition(entry)),
@@ -43,6 +45,22 @@ record BatteryAssembler(Guarded guarded, Assumptions assumptions) {
                             .map(hours -> hours * HOUR_S)
                             .orElse(BatteryInstallation.USUAL_THERMAL_TIME_CONSTANT_S));
         });
+    }
+
+    /** Returns the protection usual inside an iron-phosphate pack; lead has none. */
+    Optional<PackProtection> protection(String role, BatteryEntry entry) {
+        if (entry.chemistry().orElseThrow().isLead()) {
+            return Optional.empty();
+        }
+        double capacityAh = entry.capacityAh().orElseThrow();
+        double continuousA = entry.continuousA().orElse(Math.min(capacityAh, MOST_CONTINUOUS_A));
+        if (entry.continuousA().isEmpty()) {
+            assumptions.add(
+                    "The " + role + " is taken to be rated for a continuous current of its capacity in one hour,"
+                            + " 1000 A at most; its protection parts it from the vehicle above twice that.");
+        }
+        assumptions.add("The protection inside the " + role + " has the settings usual for such a pack.");
+        return guarded.build(entry.place(), () -> Optional.of(PackProtection.usual(capacityAh, continuousA)));
     }
 
     private BatteryParameters lead(String role, BatteryEntry entry) {
@@ -56,9 +74,7 @@ record BatteryAssembler(Guarded guarded, Assumptions assumptions) {
         return fitted.parameters();
     }
 
-    private BatteryParameters ironPhosphate(String role, BatteryEntry entry) {
-        assumptions.add("What the protection inside the " + role + " would do is left out: it neither refuses charge in"
-                + " the cold nor parts from the vehicle when empty.");
+    private BatteryParameters ironPhosphate(BatteryEntry entry) {
         return LfpFit.of(LfpLabel.ofTwentyHours(
                 entry.capacityAh().orElseThrow(), entry.resistanceMilliohm().orElseThrow() * OHM_PER_MILLIOHM));
     }

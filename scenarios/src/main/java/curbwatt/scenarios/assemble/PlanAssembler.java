@@ -1,6 +1,6 @@
 package curbwatt.scenarios.assemble;
 
-import curbwatt.engine.budget.CircuitDraw;
+import curbwatt.engine.budget.CircuitDemand;
 import curbwatt.engine.scene.Scene;
 import curbwatt.engine.vehicle.Circuit;
 import curbwatt.engine.vehicle.Vehicle;
@@ -48,12 +48,12 @@ record PlanAssembler(Guarded guarded, Vehicle vehicle, Scene scene) {
     }
 
     private CircuitPlan plan(CircuitEntry entry, FeedEntry feed, WireRun run, Circuit circuit) {
-        CircuitDraw draw = CircuitDraw.of(vehicle, scene, circuit);
+        CircuitDemand demand = CircuitDemand.of(vehicle, scene, circuit);
         Optional<InstalledFuse> fuse = circuit.fuse();
         return new CircuitPlan(
                 circuit.name(),
                 // with inrush counted in the mean alone, a mean can lie above the peak
-                new CircuitCurrent(draw.meanA(), Math.max(draw.meanA(), draw.peakA()), draw.peakS()),
+                new CircuitCurrent(demand.meanA(), Math.max(demand.meanA(), demand.peakA()), demand.peakS()),
                 run,
                 new CircuitPlan.Place(
                         feed.inEngineSpace().orElse(false)

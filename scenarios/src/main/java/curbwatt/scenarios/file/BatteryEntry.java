@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param coldCrankingA cold cranking current (A)
  * @param capacityAh capacity of an iron-phosphate pack (Ah)
  * @param resistanceMilliohm its resistance (mΩ)
+ * @param continuousA discharging current that the pack is rated for (A)
  * @param capacityHealthPercent capacity in percent of the new battery
  * @param resistanceGrowthFactor resistance over that of the new battery
  * @param selfDischargePercentPerMonth loss in a month at 25 °C (percent)
@@ -29,6 +30,7 @@ public record BatteryEntry(
         Optional<Double> coldCrankingA,
         Optional<Double> capacityAh,
         Optional<Double> resistanceMilliohm,
+        Optional<Double> continuousA,
         Optional<Double> capacityHealthPercent,
         Optional<Double> resistanceGrowthFactor,
         Optional<Double> selfDischargePercentPerMonth,
@@ -45,6 +47,7 @@ public record BatteryEntry(
                 coldCrankingA.or(other::coldCrankingA),
                 capacityAh.or(other::capacityAh),
                 resistanceMilliohm.or(other::resistanceMilliohm),
+                continuousA.or(other::continuousA),
                 capacityHealthPercent.or(other::capacityHealthPercent),
                 resistanceGrowthFactor.or(other::resistanceGrowthFactor),
                 selfDischargePercentPerMonth.or(other::selfDischargePercentPerMonth),
@@ -59,6 +62,7 @@ public record BatteryEntry(
         label.put("coldCrankingA", coldCrankingA);
         label.put("capacityAh", capacityAh);
         label.put("resistanceMilliohm", resistanceMilliohm);
+        label.put("continuousA", continuousA);
         return label;
     }
 }

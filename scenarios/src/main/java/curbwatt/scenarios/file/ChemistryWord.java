@@ -29,7 +29,9 @@ public enum ChemistryWord {
 
     /** Returns all keys of the label of this chemistry. */
     public List<String> labelKeys() {
-        return isLead() ? List.of("c20Ah", "reserveMin", "coldCrankingA") : needed();
+        return isLead()
+                ? List.of("c20Ah", "reserveMin", "coldCrankingA")
+                : List.of("capacityAh", "resistanceMilliohm", "continuousA");
     }
 
     @Override

@@ -32,7 +32,7 @@ class EdgeOfRangeTest {
             new Variant("link", "\"kind\": \"solid\", \"resistanceMilliohm\": 3"),
             new Variant(
                     "auxiliary\": \\{\\s*\"battery",
-                    "\"chemistry\": \"lfp\", \"capacityAh\": 100, \"resistanceMilliohm\": 12"),
+                    "\"chemistry\": \"lfp\", \"capacityAh\": 100, \"resistanceMilliohm\": 12, \"continuousA\": 80"),
             new Variant(
                     "idleControl",
                     "\"raiseAboveDischargeA\": 5, \"releaseBelowDischargeA\": -3, \"highIdleRpm\": 1000"));

@@ -16,10 +16,10 @@ import java.util.List;
  * @param peakA largest current with everything lit at once (A)
  * @param peakS longest on-time of a load that comes and goes (s); the peak lasts no longer in one piece. 0: none does
  */
-public record CircuitDraw(double meanA, double peakA, double peakS) {
+public record CircuitDemand(double meanA, double peakA, double peakS) {
 
-    /** The draw of a circuit of a vehicle in a scene. */
-    public static CircuitDraw of(Vehicle vehicle, Scene scene, Circuit circuit) {
+    /** The demand of a circuit of a vehicle in a scene. */
+    public static CircuitDemand of(Vehicle vehicle, Scene scene, Circuit circuit) {
         double meanA = 0;
         double peakA = 0;
         double peakS = 0;
@@ -37,7 +37,7 @@ public record CircuitDraw(double meanA, double peakA, double peakS) {
                 }
             }
         }
-        return new CircuitDraw(meanA, peakA, peakS);
+        return new CircuitDemand(meanA, peakA, peakS);
     }
 
     private static double longestOnS(LoadPattern pattern) {
