@@ -77,6 +77,8 @@ public final class ResultJson {
                     .with("circuits", hold.circuits().stream().sorted().toList());
         } else if (requirement instanceof Requirement.KeepVoltage keep) {
             json.with("kind", "keepVoltage").with("circuits", List.of(keep.circuit()));
+        } else if (requirement instanceof Requirement.KeepAuxiliaryCharge) {
+            json.with("kind", "keepAuxiliaryCharge");
         } else {
             json.with("kind", requirement instanceof Requirement.WillStart ? "willStart" : "keepCharge");
         }

@@ -21,6 +21,9 @@ import java.util.OptionalDouble;
  */
 public record BatteryText(RunStory story) {
 
+    /** The one that feeds the equipment where there are two. */
+    static final String AUXILIARY = "the auxiliary battery";
+
     /** Whether the vehicle has two. */
     public boolean isPair() {
         return vehicle().auxiliary().isPresent();

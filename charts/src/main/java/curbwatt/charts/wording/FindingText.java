@@ -31,6 +31,9 @@ public record FindingText(Finding finding, RunStory story) {
         if (requirement instanceof Requirement.KeepCharge) {
             return new BatteryText(story).starter() + " keeps " + limit() + " of its charge";
         }
+        if (requirement instanceof Requirement.KeepAuxiliaryCharge) {
+            return BatteryText.AUXILIARY + " keeps " + limit() + " of its charge";
+        }
         Requirement.KeepVoltage keep = (Requirement.KeepVoltage) requirement;
         return PlainText.quoted(keep.circuit()) + " gets at least " + limit();
     }
@@ -73,8 +76,14 @@ public record FindingText(Finding finding, RunStory story) {
                                 " It is below that from " + (atS < 1 ? "the start" : PlainText.time(atS)) + " on.")
                         .findFirst()
                         .orElse("");
-        String battery = new BatteryText(story).isPair() ? "The starter battery's charge" : "The battery's charge";
-        return battery + verb + figure() + "; " + limit() + " were asked." + below;
+        return "The" + battery().substring(3) + "'s charge" + verb + figure() + "; " + limit() + " were asked." + below;
+    }
+
+    /** The battery that a requirement on charge is about. */
+    String battery() {
+        return finding.requirement() instanceof Requirement.KeepAuxiliaryCharge
+                ? BatteryText.AUXILIARY
+                : new BatteryText(story).starter();
     }
 
     /** The figure with as many digits as tell it from the limit. */

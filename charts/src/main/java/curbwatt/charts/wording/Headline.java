@@ -58,8 +58,8 @@ public record Headline(RunStory story) {
             return "Too little voltage: " + PlainText.quoted(keep.circuit()) + " is down to " + text.figure()
                     + "; asked were " + text.limit() + ".";
         }
-        return "Drains " + new BatteryText(story).starter() + " too far: below " + text.limit() + " charge"
-                + below(finding.limit()) + ", down to " + text.figure() + ".";
+        return "Drains " + text.battery() + " too far: below " + text.limit() + " charge" + below(finding)
+                + ", down to " + text.figure() + ".";
     }
 
     private String praise() {
@@ -113,10 +113,10 @@ public record Headline(RunStory story) {
         return new RestartText(story.result());
     }
 
-    /** When the charge first lay below a share, as far as the trace tells. */
-    private String below(double fraction) {
+    /** When the charge first lay below what was asked, as far as the trace tells. */
+    private String below(Finding finding) {
         return new ChargeCrossing(story)
-                .belowS(fraction).stream()
+                .decidedS(finding).stream()
                         .mapToObj(timeS -> " " + PlainText.after(timeS))
                         .findFirst()
                         .orElse("");

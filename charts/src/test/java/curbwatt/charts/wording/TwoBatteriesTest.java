@@ -8,6 +8,10 @@ import curbwatt.charts.run.SampleRun;
 import curbwatt.charts.run.SensedTrip;
 import curbwatt.engine.event.Event;
 import curbwatt.engine.event.EventKind;
+import curbwatt.engine.verdict.Finding;
+import curbwatt.engine.verdict.Judge;
+import curbwatt.engine.verdict.Requirement;
+import curbwatt.engine.verdict.Verdict;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -80,6 +84,39 @@ class TwoBatteriesTest {
         assertThat(trips.get(0).feedsFromEquipment()).isTrue();
         assertThat(trips.get(0).apartV()).isCloseTo(22 * 0.012, within(0.005));
         assertThat(SensedTrip.of(SampleRun.CUT_OFF_EARLY.story())).isEmpty();
+    }
+
+    @Test
+    void theChargeAskedOfTheAuxiliaryBatteryIsItsOwn() {
+        double lowest = RELAY.result().batteries().get(1).lowestChargeFraction();
+        assertThat(auxiliaryFinding(lowest).met()).isTrue();
+        Finding drained = auxiliaryFinding(lowest + 0.1);
+        assertThat(drained.met()).isFalse();
+        assertThat(drained.figure()).isEqualTo(lowest);
+        FindingText text = new FindingText(drained, RELAY);
+        assertThat(text.asked()).matches("the auxiliary battery keeps \\d+ % of its charge");
+        assertThat(text.reason())
+                .matches("The auxiliary battery's charge falls to .* were asked\\. It is below that from .* on\\.");
+        double atS = new ChargeCrossing(RELAY).decidedS(drained).orElseThrow();
+        assertThat(new BatteryText(RELAY).auxiliaryFraction(atS).orElseThrow()).isCloseTo(lowest + 0.1, within(1e-9));
+        assertThat(new Headline(new RunStory(
+                                RELAY.scenario(),
+                                RELAY.result(),
+                                RELAY.trace(),
+                                RELAY.waveform(),
+                                new Verdict(List.of(drained), List.of())))
+                        .sentence())
+                .startsWith("Drains the auxiliary battery too far: below ");
+    }
+
+    private static Finding auxiliaryFinding(double leastFraction) {
+        return new Judge(
+                        RELAY.scenario().vehicle(),
+                        RELAY.scenario().scene(),
+                        List.of(new Requirement.KeepAuxiliaryCharge(leastFraction)))
+                .judge(RELAY.result())
+                .findings()
+                .get(0);
     }
 
     @Test

@@ -40,17 +40,26 @@ public record Judge(Vehicle vehicle, Scene scene, List<Requirement> requirements
             return starts(start, result);
         }
         if (requirement instanceof Requirement.KeepCharge keep) {
-            double lowest = result.lowestChargeFraction();
-            return new Finding(
-                    keep,
-                    lowest >= keep.leastFraction(),
-                    lowest,
-                    keep.leastFraction(),
-                    "1",
-                    "",
-                    OptionalDouble.empty());
+            return chargeKept(keep, keep.leastFraction(), result.lowestChargeFraction());
+        }
+        if (requirement instanceof Requirement.KeepAuxiliaryCharge keep) {
+            return chargeKept(keep, keep.leastFraction(), lowestAuxiliaryFraction(result));
         }
         return voltageKept((Requirement.KeepVoltage) requirement, result);
+    }
+
+    private static Finding chargeKept(Requirement keep, double leastFraction, double lowestFraction) {
+        boolean met = lowestFraction >= leastFraction;
+        return new Finding(keep, met, lowestFraction, leastFraction, "1", "", OptionalDouble.empty());
+    }
+
+    /** The run lists the starter battery first, then the auxiliary one. */
+    private static double lowestAuxiliaryFraction(RunResult result) {
+        return result.batteries().stream()
+                .skip(1)
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("no auxiliary battery in the run"))
+                .lowestChargeFraction();
     }
 
     private static Finding held(Requirement.HoldCircuits hold, RunResult result) {

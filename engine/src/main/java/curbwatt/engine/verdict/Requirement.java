@@ -37,7 +37,7 @@ public sealed interface Requirement {
     }
 
     /**
-     * The state of charge never falls below a share.
+     * The state of charge of the starter battery never falls below a share.
      *
      * @param leastFraction the share, 0 … 1
      */
@@ -45,6 +45,18 @@ public sealed interface Requirement {
         /** Refuses a share out of range. */
         public KeepCharge {
             Require.inside("leastChargeFraction", leastFraction, 0, 1, "");
+        }
+    }
+
+    /**
+     * The state of charge of the auxiliary battery never falls below a share.
+     *
+     * @param leastFraction the share, 0 … 1
+     */
+    record KeepAuxiliaryCharge(double leastFraction) implements Requirement {
+        /** Refuses a share out of range. */
+        public KeepAuxiliaryCharge {
+            Require.inside("leastAuxiliaryChargeFraction", leastFraction, 0, 1, "");
         }
     }
 

@@ -91,6 +91,15 @@ class JudgeTest {
     }
 
     @Test
+    void withoutAnAuxiliaryBatteryItsChargeCannotBeJudged() {
+        Phase phase = bench.off("p", 60);
+        RunResult run = bench.run(phase);
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> finding(bench, run, new Requirement.KeepAuxiliaryCharge(0.5), phase))
+                .withMessageContaining("no auxiliary battery");
+    }
+
+    @Test
     void aVerdictIsMetWhenEveryFindingIs() {
         Phase phase = bench.off("p", 60);
         RunResult run = bench.run(phase);

@@ -97,6 +97,8 @@ record SceneAssembler(Guarded guarded, Assumptions assumptions) {
         guarded.build(entry.place(), () -> {
             entry.restartMarginV().ifPresent(marginV -> asked.add(new Requirement.WillStart(marginV)));
             entry.leastChargePercent().ifPresent(least -> asked.add(new Requirement.KeepCharge(least / PERCENT)));
+            entry.leastAuxiliaryChargePercent()
+                    .ifPresent(least -> asked.add(new Requirement.KeepAuxiliaryCharge(least / PERCENT)));
             return asked;
         });
         entry.leastVoltage()

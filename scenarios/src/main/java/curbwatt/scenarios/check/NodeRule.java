@@ -3,6 +3,7 @@ package curbwatt.scenarios.check;
 import curbwatt.scenarios.file.CutoffEntry;
 import curbwatt.scenarios.file.NodeWord;
 import curbwatt.scenarios.file.Place;
+import curbwatt.scenarios.file.RequirementsEntry;
 import curbwatt.scenarios.file.ScenarioFile;
 import curbwatt.scenarios.file.SceneEntry;
 import curbwatt.scenarios.file.StartEntry;
@@ -19,6 +20,7 @@ final class NodeRule implements Rule {
             if (vehicle.auxiliary().isEmpty()
                     && !findings.isTouched(vehicle.place().key("auxiliary"))) {
                 withoutAuxiliary(vehicle, file.scene().flatMap(SceneEntry::start), findings);
+                file.requirements().ifPresent(asked -> nothingAsked(asked, findings));
             }
         });
     }
@@ -56,6 +58,15 @@ final class NodeRule implements Rule {
                         entry.place().key("auxiliaryChargePercent"),
                         "auxiliaryChargePercent is given, but the vehicle has no auxiliary battery.",
                         "Remove it, or add an \"auxiliary\" to the vehicle."));
+    }
+
+    private static void nothingAsked(RequirementsEntry asked, Findings findings) {
+        if (asked.leastAuxiliaryChargePercent().isPresent()) {
+            findings.error(
+                    asked.place().key("leastAuxiliaryChargePercent"),
+                    "leastAuxiliaryChargePercent is given, but the vehicle has no auxiliary battery.",
+                    "Remove it, or add an \"auxiliary\" to the vehicle.");
+        }
     }
 
     private static void starterOnly(Optional<NodeWord> node, Place place, String doing, Findings findings) {

@@ -10,6 +10,7 @@ import java.util.Optional;
  * @param hold circuits that must stay supplied
  * @param restartMarginV room above the minimum cranking voltage (V)
  * @param leastChargePercent lowest state of charge allowed (percent)
+ * @param leastAuxiliaryChargePercent lowest state of charge allowed of the auxiliary battery (percent)
  * @param leastVoltage lowest voltages allowed
  */
 public record RequirementsEntry(
@@ -17,6 +18,7 @@ public record RequirementsEntry(
         List<HoldEntry> hold,
         Optional<Double> restartMarginV,
         Optional<Double> leastChargePercent,
+        Optional<Double> leastAuxiliaryChargePercent,
         List<LeastVoltageEntry> leastVoltage) {
 
     /** Takes missing lists as empty ones. */
@@ -27,6 +29,10 @@ public record RequirementsEntry(
 
     /** Whether nothing is asked. */
     public boolean isEmpty() {
-        return hold.isEmpty() && leastVoltage.isEmpty() && restartMarginV.isEmpty() && leastChargePercent.isEmpty();
+        return hold.isEmpty()
+                && leastVoltage.isEmpty()
+                && restartMarginV.isEmpty()
+                && leastChargePercent.isEmpty()
+                && leastAuxiliaryChargePercent.isEmpty();
     }
 }
