@@ -10,7 +10,14 @@ import java.util.List;
 /** The scenario files that ship with the program, to begin with and to copy. */
 public final class DemoScenarios {
     private static final List<String> NAMES = List.of(
-            "night-closure", "two-batteries", "lane-watch", "charger-truck", "winter-breakdown", "winter-shifts");
+            "night-closure",
+            "two-batteries",
+            "high-idle",
+            "shed-in-steps",
+            "lane-watch",
+            "charger-truck",
+            "winter-breakdown",
+            "winter-shifts");
 
     private DemoScenarios() {}
 

@@ -16,7 +16,8 @@ class DemoScenariosTest {
     private static final Map<String, List<String>> EXPECTED_WARNINGS = Map.of(
             "winter-breakdown", List.of("vehicle.cutoffs[0].tripV"),
             "winter-shifts", List.of("scene.phases[3]"),
-            "charger-truck", List.of("vehicle.auxiliary.link"));
+            "charger-truck", List.of("vehicle.auxiliary.link"),
+            "high-idle", List.of("scene.phases[1]"));
 
     private final Scenarios scenarios = new Scenarios();
 
@@ -49,7 +50,7 @@ class DemoScenariosTest {
                         e -> assertThat(e.problems())
                                 .extracting(Problem::remedy)
                                 .containsExactly("Did you mean 'night-closure'? There are 'night-closure',"
-                                        + " 'two-batteries', 'lane-watch', 'charger-truck',"
-                                        + " 'winter-breakdown', 'winter-shifts'."));
+                                        + " 'two-batteries', 'high-idle', 'shed-in-steps', 'lane-watch',"
+                                        + " 'charger-truck', 'winter-breakdown', 'winter-shifts'."));
     }
 }

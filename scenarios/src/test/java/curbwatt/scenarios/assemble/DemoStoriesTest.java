@@ -4,6 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import curbwatt.engine.days.Course;
 import curbwatt.engine.days.RosterStudy;
+import curbwatt.engine.event.Event;
+import curbwatt.engine.event.EventKind;
+import curbwatt.engine.result.EngineSummary;
+import curbwatt.engine.result.RunResult;
 import curbwatt.engine.simulation.Recorder;
 import curbwatt.engine.simulation.Simulation;
 import curbwatt.engine.verdict.Finding;
@@ -32,6 +36,40 @@ class DemoStoriesTest {
                 .singleElement()
                 .extracting(Finding::requirement)
                 .isInstanceOf(Requirement.KeepCharge.class);
+    }
+
+    @Test
+    void theRaisedIdleCarriesTheClosureThatTheIdleSpeedDoesNot() {
+        String text = DemoScenarios.text("high-idle");
+
+        assertThat(verdict(text).isMet()).isTrue();
+        EngineSummary engine = result(text).engine();
+        assertThat(engine.raises()).isEqualTo(2);
+        assertThat(engine.fuelLitres()).isNotEmpty();
+        String without = text.replaceFirst("(?s)\\n    \"idleControl\": \\{.*?\\},", "");
+        assertThat(without).doesNotContain("idleControl");
+        assertThat(unmet(without))
+                .filteredOn(finding -> finding.requirement() instanceof Requirement.HoldCircuits)
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.cause()).isEqualTo("Equipment cutoff"));
+        assertThat(firstTripMin(without, "Equipment cutoff")).isBetween(145.0, 155.0);
+    }
+
+    @Test
+    void sheddingInStepsTakesTheSceneLightsThenTheComputerAndHoldsTheRest() {
+        String text = DemoScenarios.text("shed-in-steps");
+
+        assertThat(verdict(text).isMet()).isTrue();
+        assertThat(trips(text)).extracting(Event::subject).containsExactly("Scene lights off", "Computer off");
+        assertThat(result(text).events()).extracting(Event::kind).doesNotContain(EventKind.FUSE_OPENED);
+        String without = edited(
+                text.replaceFirst("(?s),\\s*\"steps\": \\[.*?\\n        \\]", ""),
+                "\"disconnects\": [\"Roof bar\",",
+                "\"disconnects\": [\"Scene lights\", \"Computer\", \"Roof bar\",");
+        assertThat(unmet(without))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.cause()).isEqualTo("Equipment cutoff"));
+        assertThat(firstTripMin(without, "Equipment cutoff")).isBetween(60.0, 70.0);
     }
 
     @Test
@@ -89,6 +127,21 @@ class DemoStoriesTest {
                 .isEqualTo(Course.KEEPS_UP);
     }
 
+    private double firstTripMin(String text, String subject) {
+        return trips(text).stream()
+                        .filter(trip -> trip.subject().equals(subject))
+                        .findFirst()
+                        .orElseThrow()
+                        .timeS()
+                / 60;
+    }
+
+    private List<Event> trips(String text) {
+        return result(text).events().stream()
+                .filter(event -> event.kind() == EventKind.CUTOFF_TRIPPED)
+                .toList();
+    }
+
     private Course course(String text) {
         ReadyScenario ready = scenarios.read("demo", text);
         return new RosterStudy(ready.vehicle(), ready.roster().orElseThrow())
@@ -104,8 +157,15 @@ class DemoStoriesTest {
 
     private Verdict verdict(String text) {
         ReadyScenario ready = scenarios.read("demo", text);
-        return new Judge(ready.vehicle(), ready.scene(), ready.requirements())
-                .judge(Simulation.of(ready.vehicle(), ready.scene()).run(Recorder.none()));
+        return new Judge(ready.vehicle(), ready.scene(), ready.requirements()).judge(run(ready));
+    }
+
+    private RunResult result(String text) {
+        return run(scenarios.read("demo", text));
+    }
+
+    private static RunResult run(ReadyScenario ready) {
+        return Simulation.of(ready.vehicle(), ready.scene()).run(Recorder.none());
     }
 
     private static String edited(String text, String... replacements) {
