@@ -50,6 +50,7 @@ public final class VoltageFigure {
     private final SceneFrame frame;
     private final List<EventLabel> events;
     private final PhaseStrip strip;
+    private final OpenBands bands;
 
     private VoltageFigure(RunStory story) {
         this.story = story;
@@ -58,9 +59,10 @@ public final class VoltageFigure {
         this.nodes = NodeTrace.of(story);
         this.buckets = new Buckets<>(story.trace().rows(), TraceRow::timeS, isPair() ? PAIR_COLUMNS : COLUMNS);
         this.levels = Levels.of(vehicle);
+        this.bands = OpenBands.of(story, scale);
         this.right = SideLabels.room(
                 Stream.concat(
-                                levels.stream().map(Levels.Level::name),
+                                Stream.concat(levels.stream().map(Levels.Level::name), bands.names().stream()),
                                 nodes.stream().flatMap(node -> Stream.of(node.voltage(last()), node.endCharge(last()))))
                         .toList(),
                 LEAST_RIGHT,
@@ -84,9 +86,10 @@ public final class VoltageFigure {
     private Sheet sheet(Caption caption) {
         Head head = new Head(caption, keys(), WIDTH);
         int top = head.height() + frame.height();
-        int height = top + VOLTAGE_HEIGHT + GAP + CHARGE_HEIGHT + HouseStyle.BELOW + 8;
+        int gap = GAP + bands.height();
+        int height = top + VOLTAGE_HEIGHT + gap + CHARGE_HEIGHT + HouseStyle.BELOW + 8;
         CombinedDomainXYPlot both = new CombinedDomainXYPlot(scale.axis());
-        both.setGap(GAP);
+        both.setGap(gap);
         both.add(voltagePlot(), VOLTAGE_HEIGHT);
         both.add(chargePlot(), CHARGE_HEIGHT);
         both.setInsets(new RectangleInsets(top, 0, 8, right));
@@ -95,6 +98,7 @@ public final class VoltageFigure {
                     head.write(pen);
                     frame.write(pen, panels);
                     writeVoltage(pen, panels.get(0));
+                    bands.write(pen, panels.get(0), right);
                     writeCharge(pen, panels.get(1));
                 });
         return new Sheet("voltage", caption, alternativeText(), WIDTH, height, drawing);
@@ -212,6 +216,7 @@ public final class VoltageFigure {
         sensedCircuit()
                 .ifPresent(circuit ->
                         keys.add(Head.Key.area("sensed at the end of " + circuit, Palette.SENSED_RANGE.color())));
+        keys.addAll(bands.keys());
         return keys;
     }
 
@@ -254,19 +259,20 @@ public final class VoltageFigure {
         if (isPair()) {
             return "Voltage and state of charge over time. "
                     + nodes.stream().map(node -> node.inWords(rows())).collect(Collectors.joining(" "))
-                    + " Events: " + happened + ".";
+                    + " Events: " + happened + "." + bands.inWords();
         }
         return String.format(
-                Locale.ROOT,
-                "Voltage and state of charge over time. The battery node is at %s at the start and %s at the end,"
-                        + " lowest %s at %s. State of charge goes from %s to %s. Events: %s.",
-                Levels.volts(rows().get(0).nodeMeanV()),
-                Levels.volts(last().nodeMeanV()),
-                Levels.volts(result.lowestV()),
-                scale.clock(result.lowestAtS()),
-                percent(rows().get(0).stateOfChargeFraction()),
-                percent(result.endChargeFraction()),
-                happened);
+                        Locale.ROOT,
+                        "Voltage and state of charge over time. The battery node is at %s at the start and %s at the end,"
+                                + " lowest %s at %s. State of charge goes from %s to %s. Events: %s.",
+                        Levels.volts(rows().get(0).nodeMeanV()),
+                        Levels.volts(last().nodeMeanV()),
+                        Levels.volts(result.lowestV()),
+                        scale.clock(result.lowestAtS()),
+                        percent(rows().get(0).stateOfChargeFraction()),
+                        percent(result.endChargeFraction()),
+                        happened)
+                + bands.inWords();
     }
 
     private static String percent(double fraction) {

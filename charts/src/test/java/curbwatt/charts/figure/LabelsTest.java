@@ -75,6 +75,17 @@ class LabelsTest {
     }
 
     @Test
+    void theOpenTimeOfEachOfSeveralCutoffsIsABandWithItsName() {
+        Picture two = VoltageFigure.of(SampleRun.TWO_BATTERIES.story(), Pictures.CAPTION);
+        assertThat(texts(two)).contains("Light cutoff", "contact open");
+        assertThat(two.alternativeText()).containsPattern("Light cutoff is open for \\d:\\d\\d\\.");
+
+        Picture one = VoltageFigure.of(SampleStory.nightClosure(), Pictures.CAPTION);
+        assertThat(texts(one)).doesNotContain("contact open");
+        assertThat(one.alternativeText()).doesNotContain("is open for");
+    }
+
+    @Test
     void aNarrowPhaseHasItsNameInTwoLines() {
         List<String> texts = texts(VoltageFigure.of(SampleRun.TWO_BATTERIES.story(), Pictures.CAPTION));
         assertThat(texts).contains("Drive", "out", "Lane watch").doesNotContain("Drive…");
