@@ -11,7 +11,7 @@ import java.util.stream.Stream;
  * truck.
  *
  * @param plan the circuit
- * @param dropV drop at the continuous current, V
+ * @param dropV drop at the mean current, V
  * @param peakDropV drop at the peak, V
  * @param findings one for each rule that applies
  * @param fuse smallest fuse sold that carries load and peak; empty if no blade fuse does
@@ -40,7 +40,7 @@ public record WireAdvice(
         Optional<FuseRating> fuse = smallestFuse(plan);
         return new WireAdvice(
                 plan,
-                plan.dropV(plan.current().continuousA()),
+                plan.dropV(plan.current().meanA()),
                 plan.dropV(plan.current().peakA()),
                 findings(plan),
                 fuse,
@@ -58,18 +58,18 @@ public record WireAdvice(
         CircuitCurrent current = plan.current();
         findings.add(WiringFinding.atMost(
                 WiringRule.DROP,
-                plan.dropV(current.continuousA()) / plan.systemV(),
+                plan.dropV(current.meanA()) / plan.systemV(),
                 plan.dropLimit().fraction(),
                 ""));
         double wireA = wireA(plan);
-        findings.add(WiringFinding.atMost(WiringRule.WIRE_CARRIES_LOAD, current.continuousA(), wireA, "A"));
+        findings.add(WiringFinding.atMost(WiringRule.WIRE_CARRIES_LOAD, current.heatingA(), wireA, "A"));
         findings.add(WiringFinding.atLeast(WiringRule.FUSE_PRESENT, plan.fuse().isPresent() ? 1 : 0, 1, ""));
         plan.fuse().ifPresent(fuse -> {
             double ratedA = fuse.rating().ratedA();
             findings.add(WiringFinding.atMost(WiringRule.FUSE_PROTECTS_WIRE, ratedA, wireA, "A"));
             findings.add(WiringFinding.atLeast(WiringRule.WIRE_EXCEEDS_FUSE, wireA / ratedA, WIRE_OVER_FUSE_RATIO, ""));
             findings.add(WiringFinding.atMost(
-                    WiringRule.FUSE_CARRIES_LOAD, current.continuousA() / fuse.effectiveA(), CONTINUOUS_SHARE, ""));
+                    WiringRule.FUSE_CARRIES_LOAD, current.heatingA() / fuse.effectiveA(), CONTINUOUS_SHARE, ""));
             findings.add(WiringFinding.atMost(
                     WiringRule.FUSE_OUTLASTS_PEAK, current.peakS(), fuse.earliestS(current.peakA()), "s"));
         });
@@ -91,7 +91,7 @@ public record WireAdvice(
 
     private static Optional<FuseRating> smallestFuse(CircuitPlan plan) {
         CircuitCurrent current = plan.current();
-        double leastA = current.continuousA()
+        double leastA = current.heatingA()
                 / CONTINUOUS_SHARE
                 / InstalledFuse.ambientShare(plan.place().ambientC());
         return Stream.of(FuseType.BLADE, FuseType.MAXI)
@@ -103,11 +103,11 @@ public record WireAdvice(
     }
 
     private static Optional<WireSize> smallest(List<WireSize> sizes, CircuitPlan plan, Optional<FuseRating> fuse) {
-        double neededA = fuse.map(FuseRating::ratedA).orElse(plan.current().continuousA());
+        double neededA = fuse.map(FuseRating::ratedA).orElse(plan.current().heatingA());
         double mostV = plan.dropLimit().fraction() * plan.systemV();
         return sizes.stream()
                 .filter(size -> wireA(plan.inCopper(size)) >= neededA)
-                .filter(size -> plan.inCopper(size).dropV(plan.current().continuousA()) <= mostV)
+                .filter(size -> plan.inCopper(size).dropV(plan.current().meanA()) <= mostV)
                 .findFirst();
     }
 }

@@ -31,7 +31,7 @@ class WireAdviceTest {
     /** 10 AWG, 5 m each way, 20 A: 0.6554 V in the wire and 20 A through 0.1 V/30 A of fuse, worked by hand. */
     @Test
     void aSoundCircuit() {
-        WireAdvice advice = WireAdvice.of(plan(new CircuitCurrent(20, 40, 0.1), new WireGauge(10), 5, 30));
+        WireAdvice advice = WireAdvice.of(plan(new CircuitCurrent(20, 20, 40, 0.1), new WireGauge(10), 5, 30));
         assertThat(advice.dropV()).isCloseTo(0.6554 + 20 * 0.1 / 30, within(1e-4));
         assertThat(advice.peakDropV()).isCloseTo(2 * advice.dropV(), within(1e-12));
         assertThat(broken(advice)).isEmpty();
@@ -52,7 +52,7 @@ class WireAdviceTest {
 
     @Test
     void aFuseTooSmallForLoadAndPeak() {
-        WireAdvice advice = WireAdvice.of(plan(new CircuitCurrent(9, 60, 1), new WireGauge(8), 2, 10));
+        WireAdvice advice = WireAdvice.of(plan(new CircuitCurrent(9, 9, 60, 1), new WireGauge(8), 2, 10));
         assertThat(broken(advice)).containsExactly(WiringRule.FUSE_CARRIES_LOAD, WiringRule.FUSE_OUTLASTS_PEAK);
         assertThat(advice.fuse()).contains(new FuseRating(FuseType.MAXI, 30));
     }
@@ -118,7 +118,7 @@ class WireAdviceTest {
 
     @Test
     void refusesImpossibleValues() {
-        assertThatThrownBy(() -> new CircuitCurrent(10, 5, 1))
+        assertThatThrownBy(() -> new CircuitCurrent(10, 10, 5, 1))
                 .isInstanceOf(IllegalArgumentException.class)
                 .hasMessage("peakA is 5.0 A, allowed is 10.0 to 5000.0 A");
         assertThatThrownBy(() -> new MetricSize(3)).hasMessageContaining("nominalMm2 is 3.0 mm²");

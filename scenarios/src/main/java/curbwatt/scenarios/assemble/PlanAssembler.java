@@ -53,7 +53,8 @@ record PlanAssembler(Guarded guarded, Vehicle vehicle, Scene scene) {
         return new CircuitPlan(
                 circuit.name(),
                 // with inrush counted in the mean alone, a mean can lie above the peak
-                new CircuitCurrent(demand.meanA(), Math.max(demand.meanA(), demand.peakA()), demand.peakS()),
+                new CircuitCurrent(
+                        demand.meanA(), demand.heatingA(), Math.max(demand.heatingA(), demand.peakA()), demand.peakS()),
                 run,
                 new CircuitPlan.Place(
                         feed.inEngineSpace().orElse(false)

@@ -26,11 +26,12 @@ class PlanAssemblerTest {
                         """.formatted(feed, rest)).circuitPlans();
     }
 
-    /** 4 A for good and 10 A for a tenth of the time: 5 A on average, 14 A for 6 s. */
+    /** 4 A for good and 10 A for a tenth of the time: 5 A on average, √(0.9·4² + 0.1·14²) A to warm the wire, 14 A for 6 s. */
     @Test
     void aWireIsPlannedAtTheCurrentsOfItsScene() {
         CircuitPlan plan = plans("\"areaMm2\": 6, \"lengthM\": 5", "").get(0);
-        assertThat(plan.current().continuousA()).isCloseTo(5, within(1e-9));
+        assertThat(plan.current().meanA()).isCloseTo(5, within(1e-9));
+        assertThat(plan.current().heatingA()).isCloseTo(Math.sqrt(34), within(1e-9));
         assertThat(plan.current().peakA()).isCloseTo(14, within(1e-9));
         assertThat(plan.current().peakS()).isEqualTo(6);
         assertThat(plan.run().areaMm2()).isEqualTo(6);
