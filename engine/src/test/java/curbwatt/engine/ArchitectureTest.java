@@ -44,6 +44,7 @@ class ArchitectureTest {
             simulation:    *
             days:          quantity battery load event vehicle scene result simulation wear
             verdict:       quantity alternator powertrain event control vehicle scene result
+            study:         quantity battery alternator load control event vehicle scene result simulation verdict
             """);
 
     private static final JavaClasses ENGINE = ModuleClasses.of(ArchitectureTest.class);
