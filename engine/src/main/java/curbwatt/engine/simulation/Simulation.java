@@ -2,6 +2,7 @@ package curbwatt.engine.simulation;
 
 import curbwatt.engine.result.RunResult;
 import curbwatt.engine.scene.Scene;
+import curbwatt.engine.simulation.record.Recorder;
 import curbwatt.engine.vehicle.Vehicle;
 import java.util.Objects;
 

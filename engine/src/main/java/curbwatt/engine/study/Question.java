@@ -1,8 +1,8 @@
 package curbwatt.engine.study;
 
 import curbwatt.engine.result.RunResult;
-import curbwatt.engine.simulation.Recorder;
 import curbwatt.engine.simulation.Simulation;
+import curbwatt.engine.simulation.record.Recorder;
 import curbwatt.engine.verdict.Judge;
 import curbwatt.engine.verdict.Requirement;
 import java.util.List;
