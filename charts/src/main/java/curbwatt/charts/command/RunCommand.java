@@ -101,6 +101,7 @@ final class RunCommand implements Callable<Integer> {
                 ready.scene(),
                 ready.roster(),
                 ready.requirements(),
+                ready.studies(),
                 traceSpacingS,
                 ready.assumptions(),
                 ready.warnings());

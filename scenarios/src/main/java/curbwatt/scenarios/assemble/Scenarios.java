@@ -99,6 +99,7 @@ public final class Scenarios {
                         .flatMap(SceneEntry::roster)
                         .map(roster -> new RosterAssembler(guarded, scene).roster(roster)),
                 file.requirements().map(scenes::requirements).orElse(List.of()),
+                file.studies().map(new StudiesAssembler(guarded)::plans).orElseGet(StudyPlans::usual),
                 file.trace().flatMap(TraceEntry::spacingS).orElse(USUAL_SPACING_S),
                 assumptions.sentences(),
                 findings.inOrder());

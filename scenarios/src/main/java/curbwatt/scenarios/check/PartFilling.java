@@ -33,6 +33,7 @@ public record PartFilling(Catalogue catalogue, Findings findings) {
                 file.vehicle().map(this::vehicle),
                 file.scene(),
                 file.requirements(),
+                file.studies(),
                 file.trace());
     }
 

@@ -21,7 +21,8 @@ public final class ScenarioCheck {
             new CutoffRule(),
             new EngineDeviceRule(),
             new SceneRule(),
-            new RosterRule());
+            new RosterRule(),
+            new StudiesRule());
 
     private ScenarioCheck() {}
 

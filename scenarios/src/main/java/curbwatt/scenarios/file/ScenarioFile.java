@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param vehicle the vehicle
  * @param scene what it goes through
  * @param requirements what is asked of it
+ * @param studies what studies of it look at
  * @param trace how densely the run is recorded
  */
 public record ScenarioFile(
@@ -20,4 +21,5 @@ public record ScenarioFile(
         Optional<VehicleEntry> vehicle,
         Optional<SceneEntry> scene,
         Optional<RequirementsEntry> requirements,
+        Optional<StudiesEntry> studies,
         Optional<TraceEntry> trace) {}

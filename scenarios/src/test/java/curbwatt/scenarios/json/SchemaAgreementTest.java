@@ -41,10 +41,12 @@ import curbwatt.scenarios.file.ReturnWord;
 import curbwatt.scenarios.file.RosterEntry;
 import curbwatt.scenarios.file.ScenarioFile;
 import curbwatt.scenarios.file.SceneEntry;
+import curbwatt.scenarios.file.SettingsEntry;
 import curbwatt.scenarios.file.SpeedEntry;
 import curbwatt.scenarios.file.StartEntry;
 import curbwatt.scenarios.file.StarterEntry;
 import curbwatt.scenarios.file.StepEntry;
+import curbwatt.scenarios.file.StudiesEntry;
 import curbwatt.scenarios.file.SyncWord;
 import curbwatt.scenarios.file.TraceEntry;
 import curbwatt.scenarios.file.VehicleEntry;
@@ -98,6 +100,8 @@ class SchemaAgreementTest {
             Map.entry("idleControl", IdleControlEntry.class),
             Map.entry("automaticStart", AutomaticStartEntry.class),
             Map.entry("engine", EngineEntry.class),
+            Map.entry("studies", StudiesEntry.class),
+            Map.entry("settings", SettingsEntry.class),
             Map.entry("trace", TraceEntry.class));
 
     /** Keys that no entry keeps: one is for the editor, the other is done with once the schema has looked at it. */

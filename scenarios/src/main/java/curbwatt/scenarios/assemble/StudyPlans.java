@@ -1,0 +1,23 @@
+package curbwatt.scenarios.assemble;
+
+import curbwatt.engine.study.settings.SettingsPlan;
+import java.util.Objects;
+
+/**
+ * What each study of a scenario looks at: what the file says under {@code studies}, and the usual for what it leaves
+ * out.
+ *
+ * @param settings how the settings of a cutoff are searched
+ */
+public record StudyPlans(SettingsPlan settings) {
+
+    /** Refuses missing parts. */
+    public StudyPlans {
+        Objects.requireNonNull(settings, "settings");
+    }
+
+    /** The usual of every study. */
+    public static StudyPlans usual() {
+        return new StudyPlans(SettingsPlan.usual());
+    }
+}

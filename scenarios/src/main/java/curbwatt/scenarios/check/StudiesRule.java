@@ -1,0 +1,43 @@
+package curbwatt.scenarios.check;
+
+import curbwatt.scenarios.file.CutoffEntry;
+import curbwatt.scenarios.file.Place;
+import curbwatt.scenarios.file.ScenarioFile;
+import curbwatt.scenarios.file.SettingsEntry;
+import curbwatt.scenarios.file.VehicleEntry;
+import curbwatt.scenarios.problem.Nearest;
+import curbwatt.scenarios.problem.Quoted;
+import java.util.List;
+import java.util.Optional;
+
+/** What studies speak of is there. */
+final class StudiesRule implements Rule {
+
+    @Override
+    public void look(ScenarioFile file, Findings findings) {
+        if (file.vehicle().isPresent()) {
+            VehicleEntry vehicle = file.vehicle().get();
+            file.studies()
+                    .flatMap(studies -> studies.settings())
+                    .ifPresent(settings -> cutoff(settings, vehicle, findings));
+        }
+    }
+
+    private static void cutoff(SettingsEntry settings, VehicleEntry vehicle, Findings findings) {
+        Place cutoffs = vehicle.place().key("cutoffs");
+        List<String> names = vehicle.cutoffs().stream()
+                .map(CutoffEntry::name)
+                .flatMap(Optional::stream)
+                .toList();
+        boolean inDoubt =
+                findings.isSpoilt(cutoffs) || names.size() < vehicle.cutoffs().size();
+        settings.cutoff()
+                .filter(name -> !inDoubt && !names.contains(name))
+                .ifPresent(name -> findings.error(
+                        settings.place().key("cutoff"),
+                        "The vehicle has no cutoff " + Quoted.name(name) + ".",
+                        names.isEmpty()
+                                ? "Give it one in vehicle.cutoffs."
+                                : Quoted.didYouMean(Nearest.to(name, names)) + "Cutoffs: " + Quoted.list(names) + "."));
+    }
+}

@@ -1,0 +1,11 @@
+package curbwatt.scenarios.file;
+
+import java.util.Optional;
+
+/**
+ * What studies of the scenario look at; every key has a usual value.
+ *
+ * @param place where it stands
+ * @param settings how the settings of a cutoff are searched
+ */
+public record StudiesEntry(Place place, Optional<SettingsEntry> settings) {}
