@@ -64,7 +64,23 @@ public enum Palette {
     /** Levels that only warn. */
     WARNING("#8a5a00"),
     /** What came back or held. */
-    HELD("#007a5a");
+    HELD("#007a5a"),
+    /** In a map, a setting that works with little room. */
+    ROOM_LITTLE("#cfe6f5"),
+    /** In a map, a setting that works with much room. */
+    ROOM_MUCH("#0b5a94"),
+    /** In a map, cut off too early. */
+    TOO_EARLY("#f2c46d"),
+    /** In a map, a nuisance trip. */
+    NUISANCE("#fbeeb8"),
+    /** In a map, chatter. */
+    CHATTER("#d9a0bd"),
+    /** In a map, the engine would not start. */
+    NO_START("#9a5b43"),
+    /** In a map, any other reason for which a setting fails. */
+    OTHER_FAILURE("#c3c8cf"),
+    /** In a map, what can't be set. */
+    NOT_POSSIBLE("#eef0f3");
 
     /** Groups that are stacked: neighbours differ in lightness as well as in hue. */
     private static final List<Color> GROUPS = List.of(

@@ -1,8 +1,10 @@
 package curbwatt.scenarios.assemble;
 
 import curbwatt.engine.study.settings.SettingsPlan;
+import curbwatt.engine.study.settings.Spread;
 import curbwatt.scenarios.file.SettingsEntry;
 import curbwatt.scenarios.file.StudiesEntry;
+import java.util.Optional;
 
 /**
  * From checked entries to what each study looks at.
@@ -10,6 +12,7 @@ import curbwatt.scenarios.file.StudiesEntry;
  * @param guarded catches what the engine refuses
  */
 record StudiesAssembler(Guarded guarded) {
+    private static final double PERCENT = 100;
 
     /** Returns the plans, with the usual for what is left out. */
     StudyPlans plans(StudiesEntry entry) {
@@ -17,6 +20,25 @@ record StudiesAssembler(Guarded guarded) {
     }
 
     private SettingsPlan settings(SettingsEntry entry) {
-        return guarded.build(entry.place(), () -> new SettingsPlan(entry.cutoff()));
+        SettingsPlan usual = SettingsPlan.usual();
+        Spread spread = usual.spread();
+        return guarded.build(
+                entry.place(),
+                () -> new SettingsPlan(
+                        entry.cutoff(),
+                        entry.tripLevelsV().isEmpty() ? usual.tripLevelsV() : entry.tripLevelsV(),
+                        entry.tripDelaysS().isEmpty() ? usual.tripDelaysS() : entry.tripDelaysS(),
+                        usual.recloses(),
+                        new Spread(
+                                entry.sensorSpreadV().orElse(spread.sensorV()),
+                                fraction(entry.timerSpreadPercent(), spread.timerFraction()),
+                                fraction(entry.capacityLossPercent(), spread.capacityLossFraction()),
+                                fraction(entry.resistanceGrowthPercent(), spread.resistanceGrowthFraction()),
+                                entry.airSpreadC().orElse(spread.airK()),
+                                fraction(entry.loadSpreadPercent(), spread.loadFraction()))));
+    }
+
+    private static double fraction(Optional<Double> percent, double usualFraction) {
+        return percent.map(given -> given / PERCENT).orElse(usualFraction);
     }
 }

@@ -10,6 +10,8 @@ import java.util.Optional;
  *
  * @param cutoff name of the cutoff
  * @param plan what was searched
+ * @param present the setting that the scenario has
+ * @param presentFate what a run says of that
  * @param map every setting, and what a run says of it
  * @param reached room that each working setting has at least, in multiples of the spread
  * @param recommendation the setting with the most room; empty: none works
@@ -18,6 +20,8 @@ import java.util.Optional;
 public record SettingsResult(
         String cutoff,
         SettingsPlan plan,
+        TripSetting present,
+        Fate presentFate,
         SettingsMap map,
         Map<Cell, Double> reached,
         Optional<Recommendation> recommendation,
@@ -27,6 +31,8 @@ public record SettingsResult(
     public SettingsResult {
         Objects.requireNonNull(cutoff, "cutoff");
         Objects.requireNonNull(plan, "plan");
+        Objects.requireNonNull(present, "present");
+        Objects.requireNonNull(presentFate, "presentFate");
         Objects.requireNonNull(map, "map");
         Objects.requireNonNull(recommendation, "recommendation");
         reached = Map.copyOf(reached);

@@ -41,17 +41,21 @@ public record SettingsStudy(Question question, SettingsPlan plan) {
         LowVoltageCutoff cutoff = cutoff(question, plan);
         Trial trial = new Trial(question, cutoff.name(), plan.spread());
         CellListener one = new OneAtATime(listener);
+        TripSetting present = new TripSetting(cutoff.reclose(), cutoff.tripV(), cutoff.tripDelayS());
+        Fate presentFate = trial.fate(present);
         SettingsMap map = map(trial, cutoff, pool, new ShareWatch(watch, 0, MAP_SHARE), one);
         List<Cell> working = map.working();
         StudyWatch rest = new ShareWatch(watch, MAP_SHARE, 1);
         if (working.isEmpty()) {
+            List<Remedy> remedies = new RemedySearch(trial, map, pool).all(rest);
             return new SettingsResult(
-                    cutoff.name(), plan, map, Map.of(), Optional.empty(), new RemedySearch(trial, map, pool).all(rest));
+                    cutoff.name(), plan, present, presentFate, map, Map.of(), Optional.empty(), remedies);
         }
         RoomSearch rooms = new RoomSearch(trial, pool);
         RoomSearch.Found found = rooms.among(working, rest, one);
+        Recommendation advice = new Adviser(map, rooms).of(found);
         return new SettingsResult(
-                cutoff.name(), plan, map, found.reached(), Optional.of(new Adviser(map, rooms).of(found)), List.of());
+                cutoff.name(), plan, present, presentFate, map, found.reached(), Optional.of(advice), List.of());
     }
 
     private SettingsMap map(
