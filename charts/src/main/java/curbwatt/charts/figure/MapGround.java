@@ -54,7 +54,7 @@ record MapGround(SettingsResult result, int rule, Panel panel) {
             int from = 0;
             for (int level = 1; level <= levels; level++) {
                 if (level == levels || !color(level, delay).equals(color(from, delay))) {
-                    pen.fill(box(from, level - 1, delay, delay), color(from, delay));
+                    pen.fill(closed(box(from, level - 1, delay, delay)), color(from, delay));
                     from = level;
                 }
             }
@@ -62,6 +62,11 @@ record MapGround(SettingsResult result, int rule, Panel panel) {
         impossible()
                 .forEach(cell ->
                         pen.hatch(box(cell.level(), cell.level(), cell.delay(), cell.delay()), Palette.RULE.color()));
+    }
+
+    /** A little larger, so that no paper shows between cells. */
+    private static Rectangle2D closed(Rectangle2D box) {
+        return new Rectangle2D.Double(box.getX(), box.getY() - 0.4, box.getWidth() + 0.4, box.getHeight() + 0.4);
     }
 
     private List<Cell> impossible() {

@@ -24,6 +24,7 @@ public final class SettingsFigure {
     private static final int WIDTH = 960;
     private static final int PLOT_HEIGHT = 470;
     private static final int RIGHT = 24;
+    private static final int ABOVE = 26;
     private static final int LEAST_TICK_PX = 48;
     private static final int LEAST_ROW_PX = 15;
     private static final BasicStroke RING = new BasicStroke(2.4f);
@@ -81,7 +82,7 @@ public final class SettingsFigure {
 
     private Sheet sheet(String name) {
         Head head = new Head(words.caption(), keys(), WIDTH);
-        int top = head.height() + 8;
+        int top = head.height() + ABOVE;
         int height = top + PLOT_HEIGHT + HouseStyle.BELOW + 8;
         XYPlot plot = plot();
         plot.setInsets(new RectangleInsets(top, 0, 8, RIGHT));
@@ -112,11 +113,11 @@ public final class SettingsFigure {
 
     private XYPlot plot() {
         SettingsMap map = result.map();
-        NumberAxis across = HouseStyle.across("Trip level, V");
+        NumberAxis across = HouseStyle.across(null);
         across.setRange(-0.5, map.tripLevelsV().size() - 0.5);
         across.setTickLabelsVisible(false);
         across.setTickMarksVisible(false);
-        NumberAxis upright = HouseStyle.upright("Trip delay", Palette.INK.color());
+        NumberAxis upright = HouseStyle.upright(null, Palette.INK.color());
         upright.setRange(-0.5, map.tripDelaysS().size() - 0.5);
         upright.setTickLabelsVisible(false);
         XYPlot plot = HouseStyle.plot(across, upright);
@@ -149,6 +150,10 @@ public final class SettingsFigure {
                     below + 17,
                     Pen.Anchor.MIDDLE);
         }
+        Font text = Typeface.prepare().regular(HouseStyle.TEXT);
+        Rectangle2D area = ground.panel().area();
+        pen.text("Trip level, V", text, Palette.INK.color(), area.getCenterX(), below + 38, Pen.Anchor.MIDDLE);
+        pen.text("Trip delay", text, Palette.INK.color(), 20, area.getY() - 8, Pen.Anchor.LEFT);
         int everyDelay = (int) Math.ceil(LEAST_ROW_PX / ground.height());
         double left = ground.box(0, 0, 0, 0).getX();
         for (int delay = 0; delay < words.delays().size(); delay += everyDelay) {

@@ -10,6 +10,7 @@ import curbwatt.engine.study.settings.SettingsResult;
 import curbwatt.engine.study.settings.Side;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.Collectors;
 
@@ -98,7 +99,7 @@ public record SettingsFinding(SettingsResult result) {
     private List<String> reasons(Recommendation advice) {
         List<String> reasons = new ArrayList<>();
         reasons.add(end(advice.room()));
-        advice.sides().forEach(side -> reasons.add(side(advice.cell(), side)));
+        advice.sides().forEach(side -> reasons.add(side(advice, side)));
         reasons.add("A device with coarse steps may take anything from " + SettingText.of(advice.range())
                 + ": every setting tried there has a room of "
                 + SettingText.room(advice.range().enoughFactor())
@@ -124,29 +125,44 @@ public record SettingsFinding(SettingsResult result) {
         return clause.startsWith("'") ? clause : "it " + clause;
     }
 
-    private String side(Cell cell, Recommendation.SideLimit limit) {
-        boolean level = limit.side() == Side.LOWER_LEVEL || limit.side() == Side.HIGHER_LEVEL;
+    private String side(Recommendation advice, Recommendation.SideLimit limit) {
         String way = switch (limit.side()) {
             case LOWER_LEVEL -> "Lower";
             case HIGHER_LEVEL -> "Higher";
             case SHORTER_DELAY -> "Shorter";
             case LONGER_DELAY -> "Longer";
         };
-        Optional<Cell> failing = limit.failing();
-        if (failing.isPresent()) {
-            String setting = level
-                    ? PlainText.volts(failing.get().setting().tripV())
-                    : SettingText.delay(failing.get().setting().tripDelayS());
-            return way + ": at " + setting + " " + it(failing.get().fate()) + ".";
+        if (limit.failing().isPresent()) {
+            Cell failing = limit.failing().get();
+            return way + ": at " + alone(failing, limit.side()) + " " + it(failing.fate()) + ".";
+        }
+        Optional<Recommendation.Neighbour> next = next(advice, limit.side());
+        if (next.isEmpty()) {
+            return way + ": not tried; it lies at the end of what was, " + edge(limit.side()) + ".";
         }
         return way + ": nothing fails as the scenario stands up to the end of what was tried, " + edge(limit.side())
-                + (isAtEdge(cell, limit.side()) ? "; it lies there itself." : ", but there is less room.");
+                + ", but already at " + alone(next.get().cell(), limit.side()) + " the room is "
+                + SettingText.room(next.get().room().roomFactor())
+                + next.get()
+                        .room()
+                        .end()
+                        .map(end -> ", and ends where " + ending(end))
+                        .orElse("")
+                + ".";
     }
 
-    private boolean isAtEdge(Cell cell, Side side) {
-        return result.map()
-                .at(cell.rule(), cell.level() + side.levels(), cell.delay() + side.delays())
-                .isEmpty();
+    private static Optional<Recommendation.Neighbour> next(Recommendation advice, Side side) {
+        return advice.neighbours().stream()
+                .filter(next -> next.cell().level() == advice.cell().level() + side.levels()
+                        && next.cell().delay() == advice.cell().delay() + side.delays())
+                .findFirst();
+    }
+
+    /** The trip level or the delay of a setting, whichever a side changes. */
+    private static String alone(Cell cell, Side side) {
+        return side.levels() != 0
+                ? PlainText.volts(cell.setting().tripV())
+                : SettingText.delay(cell.setting().tripDelayS());
     }
 
     private String edge(Side side) {
@@ -194,7 +210,7 @@ public record SettingsFinding(SettingsResult result) {
             };
         }
         String text = amount(remedy);
-        return text.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + text.substring(1) + ": then "
+        return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1) + ": then "
                 + remedy.setting().map(SettingText::of).orElse("a setting") + " works, just.";
     }
 

@@ -40,13 +40,13 @@ public final class SettingsTruck {
     /** Name of its cutoff. */
     public static final String CUTOFF = "cutoff";
 
-    private static final double NIGHT_S = 8 * 3600.0;
+    private static final double NIGHT_S = 2 * 3600.0;
 
     private SettingsTruck() {}
 
-    /** Asked to hold for two hours, not to trip while winching, and to start after a night with 0.3 V to spare. */
+    /** Asked to hold for an hour, not to trip while winching, and to start after some hours with 0.3 V to spare. */
     public static Question question() {
-        return asking(2 * 3600.0);
+        return asking(3600);
     }
 
     /** The same with another time to hold (s). */
@@ -76,7 +76,7 @@ public final class SettingsTruck {
                         2.6,
                         5)),
                 List.of(
-                        new Circuit("warning", 0.01, List.of(Loads.current("heads", 14, "warn"))),
+                        new Circuit("warning", 0.01, List.of(Loads.current("heads", 24, "warn"))),
                         new Circuit(
                                 "winch",
                                 0.002,
@@ -92,7 +92,7 @@ public final class SettingsTruck {
                 new InitialState(0.95, 12),
                 List.of(
                         new Phase("Winch", EngineMode.OFF, 360, 12, EngineSpeed.constant(0), Set.of("warn", "winch")),
-                        new Phase("Watch", EngineMode.OFF, 5 * 3600, 10, EngineSpeed.constant(0), Set.of("warn")),
+                        new Phase("Watch", EngineMode.OFF, 2.5 * 3600, 10, EngineSpeed.constant(0), Set.of("warn")),
                         new Phase("Night", EngineMode.PARKED, NIGHT_S, 2, EngineSpeed.constant(0), Set.of())));
     }
 }
