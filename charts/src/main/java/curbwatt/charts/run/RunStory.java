@@ -6,6 +6,8 @@ import curbwatt.engine.result.WaveformPoint;
 import curbwatt.engine.verdict.Verdict;
 import curbwatt.scenarios.assemble.ReadyScenario;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 
 /**
  * A scenario with everything that came out of it.
@@ -15,12 +17,25 @@ import java.util.List;
  * @param trace what was recorded along it
  * @param waveform voltage over a few flash cycles at the moment that matters most; empty if nothing flashes
  * @param verdict what was asked and whether it was met
+ * @param flashing the same with other timings of the heads; empty if there are no heads to time
  */
 public record RunStory(
-        ReadyScenario scenario, RunResult result, Trace trace, List<WaveformPoint> waveform, Verdict verdict) {
+        ReadyScenario scenario,
+        RunResult result,
+        Trace trace,
+        List<WaveformPoint> waveform,
+        Verdict verdict,
+        Optional<FlashComparison> flashing) {
+
+    /** A run that is compared with no other. */
+    public RunStory(
+            ReadyScenario scenario, RunResult result, Trace trace, List<WaveformPoint> waveform, Verdict verdict) {
+        this(scenario, result, trace, waveform, verdict, Optional.empty());
+    }
 
     /** Copies the list. */
     public RunStory {
+        Objects.requireNonNull(flashing, "flashing");
         waveform = List.copyOf(waveform);
     }
 }

@@ -238,7 +238,13 @@ final class SampleStory {
                     double nodeV = 12.32 - 0.0068 * step[2] - 0.002 * corner;
                     double sensedV = nodeV - 0.005 * step[2];
                     readingV += 0.25 * (sensedV - readingV) * corner;
-                    points.add(new WaveformPoint(8056 + 0.8 * cycle + step[corner], nodeV, sensedV, readingV, step[2]));
+                    points.add(new WaveformPoint(
+                            8056 + 0.8 * cycle + step[corner],
+                            nodeV,
+                            sensedV,
+                            readingV,
+                            step[2],
+                            OptionalDouble.empty()));
                 }
             }
         }

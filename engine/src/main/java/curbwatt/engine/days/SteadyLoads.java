@@ -5,7 +5,6 @@ import curbwatt.engine.load.Load;
 import curbwatt.engine.load.LoadPattern;
 import curbwatt.engine.vehicle.Circuit;
 import curbwatt.engine.vehicle.Vehicle;
-import java.util.List;
 import java.util.stream.Stream;
 
 /**
@@ -28,8 +27,8 @@ public final class SteadyLoads {
     }
 
     private static Circuit steady(Circuit circuit) {
-        List<Load> loads = circuit.loads().stream().flatMap(SteadyLoads::steady).toList();
-        return new Circuit(circuit.name(), circuit.node(), circuit.feedOhm(), circuit.fuse(), loads);
+        return circuit.withLoads(
+                circuit.loads().stream().flatMap(SteadyLoads::steady).toList());
     }
 
     /** Its lit share follows the voltage as the load does; what it draws between does not, and stands beside it. */
@@ -54,6 +53,7 @@ public final class SteadyLoads {
                 load.dropOut(),
                 new LoadPattern.Continuous(),
                 load.stages(),
-                Inrush.none());
+                Inrush.none(),
+                load.heads());
     }
 }

@@ -34,9 +34,8 @@ final class LoadsUnderTest {
         List<Circuit> circuits = new ArrayList<>();
         for (Circuit circuit : vehicle.circuits()) {
             boolean tested = on.contains(circuit.name());
-            List<Load> loads =
-                    circuit.loads().stream().map(load -> switched(load, tested)).toList();
-            circuits.add(new Circuit(circuit.name(), circuit.node(), circuit.feedOhm(), circuit.fuse(), loads));
+            circuits.add(circuit.withLoads(
+                    circuit.loads().stream().map(load -> switched(load, tested)).toList()));
         }
         circuits.addAll(List.of(more));
         return new Vehicle(
@@ -66,6 +65,7 @@ final class LoadsUnderTest {
                 load.dropOut(),
                 load.pattern(),
                 on ? Set.of() : NEVER,
-                load.inrush());
+                load.inrush(),
+                load.heads());
     }
 }
