@@ -17,38 +17,50 @@ import java.util.stream.Stream;
 /** From a run and its pictures to the words of the page. */
 final class ReportBuilder {
 
+    private static final String NOTHING_ASKED =
+            "The scenario asks nothing of the vehicle. Add requirements to the file to get a verdict.";
+
+    private static final List<ReportModel.FileLink> FILES = List.of(
+            new ReportModel.FileLink("result.json", "with every figure"),
+            new ReportModel.FileLink("trace.csv", "with the course of voltage, current and charge"),
+            new ReportModel.FileLink("charts/", "with the pictures"));
+
     private ReportBuilder() {}
 
     /** The model; the first picture stands under the answer. */
     static ReportModel of(RunStory story, List<Picture> pictures) {
         ReadyScenario scenario = story.scenario();
         RunResult result = story.result();
-        List<ReportModel.Shown> shown = pictures.stream()
-                .map(picture ->
-                        new ReportModel.Shown(picture.name(), picture.caption().title(), picture.svgInline()))
+        List<ReportModel.Shown> shown =
+                pictures.stream().map(ReportModel.Shown::of).toList();
+        List<FindingText> findings = story.verdict().findings().stream()
+                .map(finding -> new FindingText(finding, story))
                 .toList();
         return new ReportModel(
                 scenario.title(),
                 scenario.description(),
                 scenario.vehicle().name(),
                 scenario.source(),
-                story.verdict().isMet(),
-                !story.verdict().findings().isEmpty(),
+                findings.isEmpty()
+                        ? ReportModel.Tone.OPEN
+                        : story.verdict().isMet() ? ReportModel.Tone.YES : ReportModel.Tone.NO,
                 new Headline(story).sentence(),
-                story.verdict().findings().stream()
-                        .map(finding -> asked(new FindingText(finding, story)))
-                        .toList(),
+                findings.stream().map(ReportBuilder::asked).toList(),
                 KeyFigure.of(story),
                 shown.get(0),
+                findings.isEmpty()
+                        ? List.of(NOTHING_ASKED)
+                        : findings.stream().map(FindingText::reason).toList(),
                 shown.subList(1, shown.size()),
                 new ReportTables(story).all(),
-                LedgerText.charge(result),
-                LedgerText.energy(result),
+                Stream.concat(LedgerText.charge(result).stream(), LedgerText.energy(result).stream())
+                        .toList(),
                 Stream.concat(DoubtText.of(story).stream(), Stream.of(DoubtText.ALWAYS))
                         .toList(),
                 Stream.concat(scenario.assumptions().stream(), Stream.of(nodes(story)))
                         .toList(),
-                Cautions.of(scenario.vehicle(), scenario.scene()));
+                Cautions.of(scenario.vehicle(), scenario.scene()),
+                FILES);
     }
 
     private static String nodes(RunStory story) {
@@ -66,7 +78,6 @@ final class ReportBuilder {
                 text.finding().met(),
                 asked.substring(0, 1).toUpperCase(Locale.ROOT) + asked.substring(1),
                 text.found(),
-                text.limit(),
-                text.reason());
+                text.limit());
     }
 }

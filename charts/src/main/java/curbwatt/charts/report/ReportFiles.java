@@ -4,13 +4,11 @@ import curbwatt.charts.figure.Picture;
 import curbwatt.charts.output.ResultJson;
 import curbwatt.charts.output.TraceCsv;
 import curbwatt.charts.run.RunStory;
-import java.nio.charset.StandardCharsets;
-import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
-import java.util.TreeMap;
 
-/** Every file of a run, in memory, so that none is written before all are made. */
+/** Every file of a run, in memory. */
 public final class ReportFiles {
 
     private ReportFiles() {}
@@ -18,18 +16,11 @@ public final class ReportFiles {
     /** Contents by name relative to the run's folder. */
     public static SortedMap<String, byte[]> of(RunStory story) {
         List<Picture> pictures = RunPictures.of(story);
-        SortedMap<String, byte[]> files = new TreeMap<>();
-        files.put("report.html", bytes(HtmlReport.of(ReportBuilder.of(story, pictures))));
-        files.put("result.json", bytes(ResultJson.of(story)));
-        files.put("trace.csv", bytes(TraceCsv.of(story.trace())));
-        for (Picture picture : pictures) {
-            files.put("charts/" + picture.name() + ".svg", bytes(picture.svg()));
-            files.put("charts/" + picture.name() + ".png", picture.png());
-        }
-        return Collections.unmodifiableSortedMap(files);
-    }
-
-    private static byte[] bytes(String text) {
-        return text.getBytes(StandardCharsets.UTF_8);
+        return PictureFiles.of(
+                Map.of(
+                        "report.html", HtmlReport.of(ReportBuilder.of(story, pictures)),
+                        "result.json", ResultJson.of(story),
+                        "trace.csv", TraceCsv.of(story.trace())),
+                pictures);
     }
 }
