@@ -6,9 +6,10 @@ import curbwatt.charts.figure.Picture;
 import curbwatt.charts.output.RosterJson;
 import curbwatt.charts.run.RosterStory;
 import curbwatt.charts.wording.RosterText;
+import java.util.Collections;
 import java.util.List;
-import java.util.Map;
 import java.util.SortedMap;
+import java.util.TreeMap;
 
 /** Every file that says what came of a roster, in memory. */
 public final class DaysFiles {
@@ -21,12 +22,10 @@ public final class DaysFiles {
         List<Picture> pictures = List.of(
                 DaysFigure.of(story, RunPictures.caption(text.heading())),
                 DayChargeFigure.of(story, RunPictures.caption(text.throughput())));
-        return PictureFiles.of(
-                Map.of(
-                        "report.html",
-                        HtmlReport.of(DaysBuilder.of(story, pictures)),
-                        "days.json",
-                        RosterJson.of(story)),
-                pictures);
+        SortedMap<String, byte[]> files = new TreeMap<>();
+        files.put("report.html", ReportFiles.bytes(HtmlReport.of(DaysBuilder.of(story, pictures))));
+        files.put("days.json", ReportFiles.bytes(RosterJson.of(story)));
+        files.putAll(ReportFiles.pictures(pictures));
+        return Collections.unmodifiableSortedMap(files);
     }
 }

@@ -8,9 +8,10 @@ import curbwatt.charts.wording.DischargeTitle;
 import curbwatt.charts.wording.PlainText;
 import curbwatt.engine.battery.Battery;
 import curbwatt.engine.battery.label.FittedLabel;
+import java.util.Collections;
 import java.util.List;
-import java.util.Map;
 import java.util.SortedMap;
+import java.util.TreeMap;
 
 /** Every file that says what a label implies, in memory. */
 public final class LabelFiles {
@@ -29,9 +30,10 @@ public final class LabelFiles {
      */
     public static SortedMap<String, byte[]> of(
             FittedLabel fitted, List<Double> currentsA, double temperatureC, double endV) {
-        return PictureFiles.of(
-                Map.of("label.json", LabelJson.of(fitted, currentsA, temperatureC, endV)),
-                List.of(picture(fitted, currentsA, temperatureC, endV)));
+        SortedMap<String, byte[]> files = new TreeMap<>();
+        files.put("label.json", ReportFiles.bytes(LabelJson.of(fitted, currentsA, temperatureC, endV)));
+        files.putAll(ReportFiles.pictures(List.of(picture(fitted, currentsA, temperatureC, endV))));
+        return Collections.unmodifiableSortedMap(files);
     }
 
     private static Picture picture(FittedLabel fitted, List<Double> currentsA, double temperatureC, double endV) {

@@ -12,18 +12,14 @@ import curbwatt.engine.result.RunResult;
 import curbwatt.scenarios.assemble.ReadyScenario;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** From a run and its pictures to the words of the page. */
 final class ReportBuilder {
 
     private static final String NOTHING_ASKED =
-            "The scenario asks nothing of the vehicle. Add requirements to the file to get a verdict.";
-
-    private static final List<ReportModel.FileLink> FILES = List.of(
-            new ReportModel.FileLink("result.json", "with every figure"),
-            new ReportModel.FileLink("trace.csv", "with the course of voltage, current and charge"),
-            new ReportModel.FileLink("charts/", "with the pictures"));
+            "The scenario asks nothing of the vehicle. Add \"requirements\" to the file to get a verdict.";
 
     private ReportBuilder() {}
 
@@ -33,34 +29,34 @@ final class ReportBuilder {
         RunResult result = story.result();
         List<ReportModel.Shown> shown =
                 pictures.stream().map(ReportModel.Shown::of).toList();
-        List<FindingText> findings = story.verdict().findings().stream()
-                .map(finding -> new FindingText(finding, story))
+        List<ReportModel.Asked> asked = story.verdict().findings().stream()
+                .map(finding -> asked(new FindingText(finding, story)))
                 .toList();
         return new ReportModel(
                 scenario.title(),
                 scenario.description(),
                 scenario.vehicle().name(),
                 scenario.source(),
-                findings.isEmpty()
-                        ? ReportModel.Tone.OPEN
-                        : story.verdict().isMet() ? ReportModel.Tone.YES : ReportModel.Tone.NO,
+                story.verdict().isMet(),
+                !asked.isEmpty(),
                 new Headline(story).sentence(),
-                findings.stream().map(ReportBuilder::asked).toList(),
+                asked,
                 KeyFigure.of(story),
                 shown.get(0),
-                findings.isEmpty()
-                        ? List.of(NOTHING_ASKED)
-                        : findings.stream().map(FindingText::reason).toList(),
                 shown.subList(1, shown.size()),
                 new ReportTables(story).all(),
-                Stream.concat(LedgerText.charge(result).stream(), LedgerText.energy(result).stream())
-                        .toList(),
+                asked.isEmpty()
+                        ? List.of(NOTHING_ASKED)
+                        : asked.stream().map(ReportModel.Asked::reason).toList(),
+                Optional.of(new ReportModel.Ledgers(LedgerText.charge(result), LedgerText.energy(result))),
                 Stream.concat(DoubtText.of(story).stream(), Stream.of(DoubtText.ALWAYS))
                         .toList(),
                 Stream.concat(scenario.assumptions().stream(), Stream.of(nodes(story)))
                         .toList(),
                 Cautions.of(scenario.vehicle(), scenario.scene()),
-                FILES);
+                List.of(
+                        new ReportModel.Beside("result.json", "every figure"),
+                        new ReportModel.Beside("trace.csv", "the course of voltage, current and charge")));
     }
 
     private static String nodes(RunStory story) {
@@ -78,6 +74,7 @@ final class ReportBuilder {
                 text.finding().met(),
                 asked.substring(0, 1).toUpperCase(Locale.ROOT) + asked.substring(1),
                 text.found(),
-                text.limit());
+                text.limit(),
+                text.reason());
     }
 }

@@ -3,7 +3,7 @@ package curbwatt.charts.report;
 import curbwatt.charts.figure.Picture;
 import curbwatt.charts.wording.KeyFigure;
 import java.util.List;
-import java.util.Locale;
+import java.util.Optional;
 
 /**
  * Everything the page may show, in words.
@@ -12,15 +12,16 @@ import java.util.Locale;
  * @param description what it is about; may be empty
  * @param vehicle the vehicle's name
  * @param source where the scenario came from
- * @param tone whether the answer is good news
+ * @param met whether everything asked was met
+ * @param asks whether anything was asked
  * @param headline the answer in a sentence
- * @param requirements what was asked, one by one; may be empty
+ * @param requirements what was asked, one by one
  * @param keyFigures the few figures that stand beside the answer
  * @param main the picture under the answer
- * @param reasons why the answer is what it is, in sentences
  * @param pictures the other pictures
  * @param tables the tables
- * @param ledgers where charge and energy went, in sentences; may be empty
+ * @param reasons why the answer is what it is, in sentences
+ * @param ledgers where charge and energy went, if the page is about one run
  * @param doubts which numbers not to trust
  * @param assumptions what was estimated
  * @param cautions safety lines
@@ -31,44 +32,20 @@ public record ReportModel(
         String description,
         String vehicle,
         String source,
-        Tone tone,
+        boolean met,
+        boolean asks,
         String headline,
         List<Asked> requirements,
         List<KeyFigure> keyFigures,
         Shown main,
-        List<String> reasons,
         List<Shown> pictures,
         List<Table> tables,
-        List<String> ledgers,
+        List<String> reasons,
+        Optional<Ledgers> ledgers,
         List<String> doubts,
         List<String> assumptions,
         List<String> cautions,
-        List<FileLink> files) {
-
-    /** Whether anything was asked. */
-    public boolean asks() {
-        return !requirements.isEmpty();
-    }
-
-    /** Whether there are ledgers to show. */
-    public boolean hasLedgers() {
-        return !ledgers.isEmpty();
-    }
-
-    /** Whether an answer is good news. */
-    public enum Tone {
-        /** It is. */
-        YES,
-        /** It is not. */
-        NO,
-        /** Neither: nothing was asked, or nothing can be said. */
-        OPEN;
-
-        /** Its class in the style sheet. */
-        public String css() {
-            return name().toLowerCase(Locale.ROOT);
-        }
-    }
+        List<Beside> files) {
 
     /**
      * A requirement.
@@ -77,8 +54,9 @@ public record ReportModel(
      * @param asked what was asked
      * @param found what came out
      * @param limit what was asked as a figure
+     * @param reason why
      */
-    public record Asked(boolean met, String asked, String found, String limit) {}
+    public record Asked(boolean met, String asked, String found, String limit, String reason) {}
 
     /**
      * A picture in the page.
@@ -89,16 +67,25 @@ public record ReportModel(
      */
     public record Shown(String name, String title, String svg) {
 
+        /** A picture with its caption's title. */
         static Shown of(Picture picture) {
             return new Shown(picture.name(), picture.caption().title(), picture.svgInline());
         }
     }
 
     /**
-     * A file or folder beside the page.
+     * The ledgers of a run, in sentences.
      *
-     * @param name its name, relative to the page
-     * @param what what it holds, beginning with "with"
+     * @param charge that of charge
+     * @param energy that of energy
      */
-    public record FileLink(String name, String what) {}
+    public record Ledgers(List<String> charge, List<String> energy) {}
+
+    /**
+     * A file beside the page.
+     *
+     * @param name its name
+     * @param holds what it holds, after "with"
+     */
+    public record Beside(String name, String holds) {}
 }

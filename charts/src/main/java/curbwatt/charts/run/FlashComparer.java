@@ -5,11 +5,13 @@ import curbwatt.engine.load.LoadPattern;
 import curbwatt.engine.result.RunResult;
 import curbwatt.engine.scene.Phase;
 import curbwatt.engine.scene.Scene;
-import curbwatt.engine.simulation.LoadPeakRecorder;
-import curbwatt.engine.simulation.Recorder;
 import curbwatt.engine.simulation.Simulation;
-import curbwatt.engine.simulation.TraceRecorder;
-import curbwatt.engine.simulation.WaveformRecorder;
+import curbwatt.engine.simulation.record.LoadPeakRecorder;
+import curbwatt.engine.simulation.record.Recorder;
+import curbwatt.engine.simulation.record.TraceRecorder;
+import curbwatt.engine.simulation.record.WaveformRecorder;
+import curbwatt.engine.study.RunPool;
+import curbwatt.engine.study.StudyWatch;
 import curbwatt.engine.vehicle.BusNode;
 import curbwatt.engine.vehicle.Circuit;
 import curbwatt.engine.vehicle.FlashTiming;
@@ -56,15 +58,15 @@ record FlashComparer(ReadyScenario scenario) {
         }
         timings.add(TimedRun.Timing.INTERLEAVED);
         vehicles.add(interleaved);
-        // each run is a value of its own, so that their order in time is of no account
-        return IntStream.range(0, vehicles.size())
-                .parallel()
-                .mapToObj(i -> run(
-                        timings.get(i),
-                        vehicles.get(i),
-                        closeUp,
-                        vehicles.get(i).equals(written) ? watch : Recorder.none()))
-                .toList();
+        return new RunPool(Math.min(vehicles.size(), Runtime.getRuntime().availableProcessors()))
+                .each(
+                        IntStream.range(0, vehicles.size()).boxed().toList(),
+                        i -> run(
+                                timings.get(i),
+                                vehicles.get(i),
+                                closeUp,
+                                vehicles.get(i).equals(written) ? watch : Recorder.none()),
+                        StudyWatch.none());
     }
 
     /** The comparison of such runs; empty: there is nothing to compare. */

@@ -4,7 +4,7 @@ import curbwatt.engine.result.WaveformPoint;
 import curbwatt.engine.scene.Phase;
 import curbwatt.engine.scene.Scene;
 import curbwatt.engine.simulation.Simulation;
-import curbwatt.engine.simulation.WaveformRecorder;
+import curbwatt.engine.simulation.record.WaveformRecorder;
 import curbwatt.scenarios.assemble.ReadyScenario;
 import java.util.ArrayList;
 import java.util.List;

@@ -5,6 +5,7 @@ import curbwatt.engine.load.Load;
 import curbwatt.engine.load.LoadPattern;
 import curbwatt.engine.vehicle.Circuit;
 import curbwatt.engine.vehicle.Vehicle;
+import java.util.List;
 import java.util.stream.Stream;
 
 /**
@@ -27,8 +28,8 @@ public final class SteadyLoads {
     }
 
     private static Circuit steady(Circuit circuit) {
-        return circuit.withLoads(
-                circuit.loads().stream().flatMap(SteadyLoads::steady).toList());
+        List<Load> loads = circuit.loads().stream().flatMap(SteadyLoads::steady).toList();
+        return circuit.withLoads(loads);
     }
 
     /** Its lit share follows the voltage as the load does; what it draws between does not, and stands beside it. */

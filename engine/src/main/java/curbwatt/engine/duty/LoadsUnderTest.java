@@ -34,8 +34,9 @@ final class LoadsUnderTest {
         List<Circuit> circuits = new ArrayList<>();
         for (Circuit circuit : vehicle.circuits()) {
             boolean tested = on.contains(circuit.name());
-            circuits.add(circuit.withLoads(
-                    circuit.loads().stream().map(load -> switched(load, tested)).toList()));
+            List<Load> loads =
+                    circuit.loads().stream().map(load -> switched(load, tested)).toList();
+            circuits.add(circuit.withLoads(loads));
         }
         circuits.addAll(List.of(more));
         return new Vehicle(

@@ -94,15 +94,15 @@ public record Load(
      */
     public Load part(String partName, int partHeads) {
         Require.inside("partHeads", partHeads, 1, heads, "");
-        double share = (double) partHeads / heads;
+        Load part = drawing((double) partHeads / heads);
         return new Load(
                 partName,
-                share * ratedCurrentA,
+                part.ratedCurrentA,
                 ratedVoltageV,
                 voltageExponent,
-                share * standbyCurrentA,
+                part.standbyCurrentA,
                 dropOut,
-                pattern,
+                part.pattern,
                 stages,
                 inrush,
                 partHeads);
@@ -140,5 +140,20 @@ public record Load(
     /** Whether a phase with these stages on switches this load on. */
     public boolean isOnIn(Set<String> stagesOn) {
         return stages.isEmpty() || stages.stream().anyMatch(stagesOn::contains);
+    }
+
+    /** The same load drawing so many times as much: rated, standby and between its on-times. */
+    public Load drawing(double factor) {
+        return new Load(
+                name,
+                factor * ratedCurrentA,
+                ratedVoltageV,
+                voltageExponent,
+                factor * standbyCurrentA,
+                dropOut,
+                pattern.drawing(factor),
+                stages,
+                inrush,
+                heads);
     }
 }
