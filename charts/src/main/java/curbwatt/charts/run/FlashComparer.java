@@ -13,7 +13,6 @@ import curbwatt.engine.simulation.record.WaveformRecorder;
 import curbwatt.engine.study.RunPool;
 import curbwatt.engine.study.StudyWatch;
 import curbwatt.engine.vehicle.BusNode;
-import curbwatt.engine.vehicle.Circuit;
 import curbwatt.engine.vehicle.FlashTiming;
 import curbwatt.engine.vehicle.Vehicle;
 import curbwatt.engine.verdict.Judge;
@@ -89,9 +88,7 @@ record FlashComparer(ReadyScenario scenario) {
 
     private TimedRun run(TimedRun.Timing timing, Vehicle vehicle, Optional<CloseUp> closeUp, Recorder watch) {
         Scene scene = scenario.scene();
-        TraceRecorder trace = new TraceRecorder(
-                scenario.traceSpacingS(),
-                vehicle.circuits().stream().map(Circuit::name).toList());
+        TraceRecorder trace = TraceRecorder.of(scenario.traceSpacingS(), vehicle);
         LoadPeakRecorder peak = new LoadPeakRecorder();
         WaveformRecorder waveform = new WaveformRecorder(
                 closeUp.map(CloseUp::fromS).orElse(0.0),

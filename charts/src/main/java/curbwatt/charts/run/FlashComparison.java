@@ -52,7 +52,7 @@ public record FlashComparison(List<Load> heads, BusNode node, CloseUp closeUp, L
 
     /** Voltage of the heads' node (V). */
     public double nodeV(WaveformPoint point) {
-        return node == BusNode.EQUIPMENT ? point.equipmentV().orElseThrow() : point.nodeV();
+        return RunStory.nodeV(point, node);
     }
 
     /** Lowest voltage of the heads' node in the whole run (V). */

@@ -3,8 +3,10 @@ package curbwatt.charts.run;
 import curbwatt.engine.result.RunResult;
 import curbwatt.engine.result.Trace;
 import curbwatt.engine.result.WaveformPoint;
+import curbwatt.engine.vehicle.BusNode;
 import curbwatt.engine.verdict.Verdict;
 import curbwatt.scenarios.assemble.ReadyScenario;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -37,5 +39,24 @@ public record RunStory(
     public RunStory {
         Objects.requireNonNull(flashing, "flashing");
         waveform = List.copyOf(waveform);
+    }
+
+    /** The node whose voltage swings more in the close-up: the one that flashing loads hang on. */
+    public BusNode closeUpNode() {
+        boolean equipment =
+                waveform.stream().anyMatch(point -> point.equipmentV().isPresent())
+                        && swingV(BusNode.EQUIPMENT) >= swingV(BusNode.STARTER);
+        return equipment ? BusNode.EQUIPMENT : BusNode.STARTER;
+    }
+
+    /** Voltage of a node at a point of a close-up (V). */
+    public static double nodeV(WaveformPoint point, BusNode node) {
+        return node == BusNode.EQUIPMENT ? point.equipmentV().orElseThrow() : point.nodeV();
+    }
+
+    private double swingV(BusNode node) {
+        DoubleSummaryStatistics voltage =
+                waveform.stream().mapToDouble(point -> nodeV(point, node)).summaryStatistics();
+        return voltage.getMax() - voltage.getMin();
     }
 }
