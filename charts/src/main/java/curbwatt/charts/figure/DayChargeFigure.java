@@ -6,7 +6,6 @@ import curbwatt.charts.style.Palette;
 import curbwatt.engine.days.BatteryDays;
 import curbwatt.engine.days.Day;
 import curbwatt.engine.result.BatteryDay;
-import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -14,14 +13,11 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
-import org.jfree.chart.renderer.xy.XYStepAreaRenderer;
-import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.data.xy.DefaultXYDataset;
 
 /** What each day puts back into the batteries, upwards, and takes out of them, downwards. */
 public final class DayChargeFigure {
 
-    private static final int WIDTH = 960;
     private static final int RIGHT = 190;
     private static final int PLOT_HEIGHT = 270;
 
@@ -48,17 +44,9 @@ public final class DayChargeFigure {
     }
 
     private Sheet sheet(Caption caption) {
-        Head head = new Head(caption, keys(), WIDTH);
-        int top = head.height() + 6;
-        int height = top + PLOT_HEIGHT + HouseStyle.BELOW + 8;
-        XYPlot plot = plot();
-        plot.setInsets(new RectangleInsets(top, 0, 8, RIGHT));
-        ChartDrawing drawing =
-                new ChartDrawing(HouseStyle.chart(plot), new Rectangle2D.Double(0, 0, WIDTH, height), (pen, panels) -> {
-                    head.write(pen);
-                    write(pen, panels.get(0));
-                });
-        return new Sheet("day-charge", caption, alternativeText(), WIDTH, height, drawing);
+        Head head = new Head(caption, keys(), OnePanel.WIDTH);
+        return new OnePanel(head, 6, PLOT_HEIGHT, RIGHT)
+                .sheet("day-charge", caption, alternativeText(), plot(), (pen, panels) -> write(pen, panels.get(0)));
     }
 
     private List<Head.Key> keys() {
@@ -91,10 +79,8 @@ public final class DayChargeFigure {
     private static void add(XYPlot plot, int layer, double[][] points, Palette color) {
         DefaultXYDataset dataset = new DefaultXYDataset();
         dataset.addSeries("charge", points);
-        XYStepAreaRenderer renderer = new XYStepAreaRenderer(XYStepAreaRenderer.AREA);
-        renderer.setSeriesPaint(0, color.color());
         plot.setDataset(layer, dataset);
-        plot.setRenderer(layer, renderer);
+        plot.setRenderer(layer, HouseStyle.stepArea(color.color()));
     }
 
     /** A step for each day, the batteries up to and with one of them on top of each other. */

@@ -1,5 +1,6 @@
 package curbwatt.charts.run;
 
+import curbwatt.engine.control.LowVoltageCutoff;
 import curbwatt.engine.load.Load;
 import curbwatt.engine.load.LoadPattern;
 import curbwatt.engine.result.RunResult;
@@ -13,6 +14,7 @@ import curbwatt.engine.simulation.record.WaveformRecorder;
 import curbwatt.engine.study.RunPool;
 import curbwatt.engine.study.StudyWatch;
 import curbwatt.engine.vehicle.BusNode;
+import curbwatt.engine.vehicle.Circuit;
 import curbwatt.engine.vehicle.FlashTiming;
 import curbwatt.engine.vehicle.Vehicle;
 import curbwatt.engine.verdict.Judge;
@@ -88,7 +90,10 @@ record FlashComparer(ReadyScenario scenario) {
 
     private TimedRun run(TimedRun.Timing timing, Vehicle vehicle, Optional<CloseUp> closeUp, Recorder watch) {
         Scene scene = scenario.scene();
-        TraceRecorder trace = TraceRecorder.of(scenario.traceSpacingS(), vehicle);
+        TraceRecorder trace = new TraceRecorder(
+                scenario.traceSpacingS(),
+                vehicle.circuits().stream().map(Circuit::name).toList(),
+                vehicle.cutoffs().stream().map(LowVoltageCutoff::name).toList());
         LoadPeakRecorder peak = new LoadPeakRecorder();
         WaveformRecorder waveform = new WaveformRecorder(
                 closeUp.map(CloseUp::fromS).orElse(0.0),

@@ -4,8 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
 import static org.assertj.core.api.Assertions.within;
 
-import curbwatt.engine.control.LowVoltageCutoff;
-import curbwatt.engine.control.RecloseRule;
 import curbwatt.engine.load.Loads;
 import curbwatt.engine.result.SensedSample;
 import curbwatt.engine.result.Trace;
@@ -105,35 +103,12 @@ class TraceRecorderTest {
 
     @Test
     void whatEachCutoffSensesIsKept() {
-        TraceRecorder both = TraceRecorder.of(
-                10,
-                Vehicles.vehicle(
-                        Vehicles.flooded70(),
-                        List.of(
-                                new Circuit("c", 0, List.of(Loads.current("steady", 6))),
-                                new Circuit("d", 0, List.of(Loads.current("other", 1)))),
-                        named("first", "c"),
-                        named("second", "d")));
+        TraceRecorder both = new TraceRecorder(10, List.of("c"), List.of("first", "second"));
         both.record(new Straight(0, 10, 12, 11, 4));
         assertThat(both.trace().cutoffs()).containsExactly("first", "second");
         assertThat(both.trace().rows().get(1).sensed())
                 .containsExactly(new SensedSample(11, 11, 12), new SensedSample(10, 10, 11));
         assertThat(both.trace().rows().get(1).sensedMaxV()).isEqualTo(12);
-    }
-
-    private static LowVoltageCutoff named(String name, String circuit) {
-        LowVoltageCutoff cutoff = Vehicles.cutoff(11, 30, 0, new RecloseRule.ByHand(), circuit);
-        return new LowVoltageCutoff(
-                name,
-                cutoff.sense(),
-                cutoff.filterTimeConstantS(),
-                cutoff.sensorErrorV(),
-                cutoff.warningV(),
-                cutoff.tripV(),
-                cutoff.tripDelayS(),
-                cutoff.reclose(),
-                cutoff.runTimeLimitS(),
-                cutoff.circuits());
     }
 
     @Test

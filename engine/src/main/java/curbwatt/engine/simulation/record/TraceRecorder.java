@@ -1,11 +1,8 @@
 package curbwatt.engine.simulation.record;
 
-import curbwatt.engine.control.LowVoltageCutoff;
 import curbwatt.engine.quantity.Require;
 import curbwatt.engine.result.Trace;
 import curbwatt.engine.result.TraceRow;
-import curbwatt.engine.vehicle.Circuit;
-import curbwatt.engine.vehicle.Vehicle;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -41,25 +38,20 @@ public final class TraceRecorder implements Recorder {
         this(spacingS, circuits, List.of());
     }
 
-    private TraceRecorder(double spacingS, List<String> circuits, List<String> cutoffs) {
+    /**
+     * Makes a recorder.
+     *
+     * @param spacingS time between lines (s), 0.01 … one day
+     * @param circuits names of the vehicle's circuits, in its order
+     * @param cutoffs names of its cutoffs, in its order
+     */
+    public TraceRecorder(double spacingS, List<String> circuits, List<String> cutoffs) {
         this.spacingS = Require.inside("spacingS", spacingS, 0.01, 86400, "s");
         this.circuits = List.copyOf(circuits);
         this.cutoffs = List.copyOf(cutoffs);
         sensed = IntStream.range(0, cutoffs.size()).mapToObj(SensedLine::new).toList();
         circuitAs = new double[circuits.size()];
         clear();
-    }
-
-    /**
-     * A recorder of everything that a vehicle has.
-     *
-     * @param spacingS time between lines (s), 0.01 … one day
-     */
-    public static TraceRecorder of(double spacingS, Vehicle vehicle) {
-        return new TraceRecorder(
-                spacingS,
-                vehicle.circuits().stream().map(Circuit::name).toList(),
-                vehicle.cutoffs().stream().map(LowVoltageCutoff::name).toList());
     }
 
     @Override
