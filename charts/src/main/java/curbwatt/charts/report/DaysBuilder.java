@@ -1,6 +1,5 @@
 package curbwatt.charts.report;
 
-import curbwatt.charts.figure.Picture;
 import curbwatt.charts.run.RosterStory;
 import curbwatt.charts.wording.Cautions;
 import curbwatt.charts.wording.LedgerText;
@@ -18,12 +17,12 @@ final class DaysBuilder {
     private DaysBuilder() {}
 
     /** The model; the first picture stands under the answer. */
-    static ReportModel of(RosterStory story, List<Picture> pictures) {
+    static ReportModel of(RosterStory story, List<DrawnPicture> pictures) {
         ReadyScenario scenario = story.scenario();
         RosterText text = new RosterText(story);
         RosterReasons reasons = new RosterReasons(story);
         List<ReportModel.Shown> shown =
-                pictures.stream().map(ReportModel.Shown::of).toList();
+                pictures.stream().map(DrawnPicture::shown).toList();
         return new ReportModel(
                 scenario.title(),
                 scenario.description(),

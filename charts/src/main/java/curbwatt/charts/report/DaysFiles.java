@@ -2,7 +2,6 @@ package curbwatt.charts.report;
 
 import curbwatt.charts.figure.DayChargeFigure;
 import curbwatt.charts.figure.DaysFigure;
-import curbwatt.charts.figure.Picture;
 import curbwatt.charts.output.RosterJson;
 import curbwatt.charts.run.RosterStory;
 import curbwatt.charts.wording.RosterText;
@@ -19,13 +18,13 @@ public final class DaysFiles {
     /** Contents by name relative to the folder. */
     public static SortedMap<String, byte[]> of(RosterStory story) {
         RosterText text = new RosterText(story);
-        List<Picture> pictures = List.of(
+        List<DrawnPicture> pictures = DrawnPicture.all(List.of(
                 DaysFigure.of(story, RunPictures.caption(text.heading())),
-                DayChargeFigure.of(story, RunPictures.caption(text.throughput())));
+                DayChargeFigure.of(story, RunPictures.caption(text.throughput()))));
         SortedMap<String, byte[]> files = new TreeMap<>();
         files.put("report.html", ReportFiles.bytes(HtmlReport.of(DaysBuilder.of(story, pictures))));
         files.put("days.json", ReportFiles.bytes(RosterJson.of(story)));
-        files.putAll(ReportFiles.pictures(pictures));
+        pictures.forEach(picture -> picture.addTo(files));
         return Collections.unmodifiableSortedMap(files);
     }
 }

@@ -32,7 +32,8 @@ public final class LabelFiles {
             FittedLabel fitted, List<Double> currentsA, double temperatureC, double endV) {
         SortedMap<String, byte[]> files = new TreeMap<>();
         files.put("label.json", ReportFiles.bytes(LabelJson.of(fitted, currentsA, temperatureC, endV)));
-        files.putAll(ReportFiles.pictures(List.of(picture(fitted, currentsA, temperatureC, endV))));
+        DrawnPicture.all(List.of(picture(fitted, currentsA, temperatureC, endV)))
+                .forEach(drawn -> drawn.addTo(files));
         return Collections.unmodifiableSortedMap(files);
     }
 
