@@ -1,5 +1,6 @@
 package curbwatt.charts.figure;
 
+import java.awt.geom.Point2D;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
@@ -19,13 +20,10 @@ record ContourLines(int columns, int rows, Grid value) {
         double at(int column, int row);
     }
 
-    /** A point between grid points. */
-    record Point(double column, double row) {}
+    private record Segment(Point2D from, Point2D to) {}
 
-    private record Segment(Point from, Point to) {}
-
-    /** The lines of a value, each from one end to the other. */
-    List<List<Point>> at(double level) {
+    /** The lines of a value, each from one end to the other; x is the column, y the row. */
+    List<List<Point2D>> at(double level) {
         List<Segment> segments = new ArrayList<>();
         for (int column = 0; column + 1 < columns; column++) {
             for (int row = 0; row + 1 < rows; row++) {
@@ -37,7 +35,7 @@ record ContourLines(int columns, int rows, Grid value) {
 
     /** The pieces within one square, by where its edges are crossed. */
     private void square(int column, int row, double level, List<Segment> segments) {
-        List<Point> crossings = new ArrayList<>();
+        List<Point2D> crossings = new ArrayList<>();
         int[][] corners = {{0, 0}, {1, 0}, {1, 1}, {0, 1}};
         for (int i = 0; i < 4; i++) {
             int[] from = corners[i];
@@ -49,7 +47,7 @@ record ContourLines(int columns, int rows, Grid value) {
             }
             if ((one < level) != (other < level)) {
                 double share = (level - one) / (other - one);
-                crossings.add(new Point(
+                crossings.add(new Point2D.Double(
                         column + from[0] + share * (to[0] - from[0]), row + from[1] + share * (to[1] - from[1])));
             }
         }
@@ -58,12 +56,12 @@ record ContourLines(int columns, int rows, Grid value) {
         }
     }
 
-    private static List<List<Point>> joined(List<Segment> segments) {
+    private static List<List<Point2D>> joined(List<Segment> segments) {
         List<Segment> left = new ArrayList<>(segments);
-        List<List<Point>> lines = new ArrayList<>();
+        List<List<Point2D>> lines = new ArrayList<>();
         while (!left.isEmpty()) {
             Segment first = left.remove(0);
-            Deque<Point> line = new ArrayDeque<>(List.of(first.from(), first.to()));
+            Deque<Point2D> line = new ArrayDeque<>(List.of(first.from(), first.to()));
             boolean grown = true;
             while (grown) {
                 grown = false;
@@ -79,7 +77,7 @@ record ContourLines(int columns, int rows, Grid value) {
         return lines;
     }
 
-    private static boolean extend(Deque<Point> line, Segment piece) {
+    private static boolean extend(Deque<Point2D> line, Segment piece) {
         if (near(line.getLast(), piece.from())) {
             line.addLast(piece.to());
         } else if (near(line.getLast(), piece.to())) {
@@ -94,7 +92,7 @@ record ContourLines(int columns, int rows, Grid value) {
         return true;
     }
 
-    private static boolean near(Point one, Point other) {
-        return Math.abs(one.column() - other.column()) < 1e-9 && Math.abs(one.row() - other.row()) < 1e-9;
+    private static boolean near(Point2D one, Point2D other) {
+        return Math.abs(one.getX() - other.getX()) < 1e-9 && Math.abs(one.getY() - other.getY()) < 1e-9;
     }
 }

@@ -8,6 +8,7 @@ import curbwatt.engine.study.settings.SettingsMap;
 import java.awt.Font;
 import java.awt.Stroke;
 import java.awt.geom.Path2D;
+import java.awt.geom.Point2D;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -59,27 +60,27 @@ record MapContours(SettingsMap map, int rule, MapGround ground) {
         });
         Font font = Typeface.prepare().regular(HouseStyle.SMALL - 1);
         for (double level : levels(lines, round)) {
-            for (List<ContourLines.Point> line : lines.at(level)) {
+            for (List<Point2D> line : lines.at(level)) {
                 Path2D path = path(line);
                 pen.outline(path, Palette.INK.color(), stroke);
                 if (Math.max(path.getBounds2D().getWidth(), path.getBounds2D().getHeight()) > SHORTEST_PX) {
-                    ContourLines.Point middle = line.get((int) (where * (line.size() - 1)));
+                    Point2D middle = line.get((int) (where * (line.size() - 1)));
                     pen.textOnPaper(
                             name.apply(level),
                             font,
                             Palette.INK.color(),
-                            ground.x(middle.column()),
-                            ground.y(middle.row()) + 4,
+                            ground.x(middle.getX()),
+                            ground.y(middle.getY()) + 4,
                             Pen.Anchor.MIDDLE);
                 }
             }
         }
     }
 
-    private Path2D path(List<ContourLines.Point> line) {
+    private Path2D path(List<Point2D> line) {
         Path2D path = new Path2D.Double();
-        path.moveTo(ground.x(line.get(0).column()), ground.y(line.get(0).row()));
-        line.stream().skip(1).forEach(point -> path.lineTo(ground.x(point.column()), ground.y(point.row())));
+        path.moveTo(ground.x(line.get(0).getX()), ground.y(line.get(0).getY()));
+        line.stream().skip(1).forEach(point -> path.lineTo(ground.x(point.getX()), ground.y(point.getY())));
         return path;
     }
 
