@@ -34,7 +34,7 @@ class SettingsCommandTest {
         assertThat(said.out())
                 .startsWith("Set 'Equipment cutoff' to 11.")
                 .contains("Its room ends where ", "Higher: at 1", "Lower: ", "coarse steps")
-                .contains("As the scenario has it, 12.20 V and 5 s, 'Equipment cutoff' would trip after 1 min 5");
+                .contains("As the scenario has it, 12.20 V and 5 s, 'Equipment cutoff' would trip after 19 s");
         said("two");
         for (String name :
                 List.of("report.html", "result.json", "settings.csv", "charts/settings.svg", "charts/settings.png")) {

@@ -11,14 +11,13 @@ import java.util.Map;
 record RangeSearch(SettingsMap map, Map<Cell, Double> reached) {
 
     /**
-     * The rectangle: all of its settings stand the spread in full or, where the best does not, have at least half of
-     * the best one's room.
+     * The rectangle: all of its settings have at least half of the best one's room, or stand the spread in full.
      *
      * @param cell the setting that it lies round
      */
     CoarseRange round(Cell cell) {
         double best = reached.get(cell);
-        double enough = best >= 1 ? 1 : Math.floor(best / 2 / RoomSearch.STEP) * RoomSearch.STEP;
+        double enough = Math.min(1, Math.floor(best / 2 / RoomSearch.STEP) * RoomSearch.STEP);
         int[] largest = {cell.level(), cell.level(), cell.delay(), cell.delay()};
         int most = 1;
         for (int from = cell.delay(); from >= 0; from--) {
