@@ -85,20 +85,25 @@ public final class Scenarios {
         Vehicle vehicle = new VehicleAssembler(guarded, assumptions)
                 .vehicle(entry, file.scene().flatMap(SceneEntry::start));
         SceneAssembler scenes = new SceneAssembler(guarded, assumptions);
-        Scene scene = scenes.scene(file.title().orElseThrow(), file.scene().orElseThrow());
+        Scene inFile = scenes.scene(file.title().orElseThrow(), file.scene().orElseThrow());
+        Scene scene = file.requirements()
+                .map(asked -> scenes.parkedAfter(inFile, asked))
+                .orElse(inFile);
         assumptions.neverOn(vehicle, scene);
-        new TradeDoubts(file, findings).look(vehicle, scene);
+        new TradeDoubts(file, findings).look(vehicle, inFile);
         return new ReadyScenario(
                 source,
                 file.title().orElseThrow(),
                 file.description().orElse(""),
                 vehicle,
-                new PlanAssembler(guarded, vehicle, scene).plans(entry.circuits()),
+                new PlanAssembler(guarded, vehicle, inFile).plans(entry.circuits()),
                 scene,
                 file.scene()
                         .flatMap(SceneEntry::roster)
-                        .map(roster -> new RosterAssembler(guarded, scene).roster(roster)),
-                file.requirements().map(scenes::requirements).orElse(List.of()),
+                        .map(roster -> new RosterAssembler(guarded, inFile).roster(roster)),
+                file.requirements()
+                        .map(new RequirementAssembler(guarded, inFile)::requirements)
+                        .orElse(List.of()),
                 file.studies().map(new StudiesAssembler(guarded)::plans).orElseGet(StudyPlans::usual),
                 file.trace().flatMap(TraceEntry::spacingS).orElse(USUAL_SPACING_S),
                 assumptions.sentences(),

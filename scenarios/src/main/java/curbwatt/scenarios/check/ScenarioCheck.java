@@ -22,6 +22,7 @@ public final class ScenarioCheck {
             new EngineDeviceRule(),
             new SceneRule(),
             new RosterRule(),
+            new RequirementRule(),
             new StudiesRule());
 
     private ScenarioCheck() {}
