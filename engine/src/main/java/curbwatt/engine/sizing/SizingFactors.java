@@ -7,7 +7,7 @@ import curbwatt.engine.quantity.Require;
  *
  * @param temperatureFactor for the lowest temperature of the cells, 0.8 … 2; see {@link TemperatureCorrection}
  * @param marginFactor design margin for growth and poor upkeep, 1 … 3; 1.10 to 1.25 are usual
- * @param ageingFactor so that the worn battery still suffices, 1 … 3; 1.25 for replacement at 80 % of capacity
+ * @param ageingFactor so that the worn battery still suffices, 1 … 20; 1.25 for replacement at 80 % of capacity
  */
 public record SizingFactors(double temperatureFactor, double marginFactor, double ageingFactor) {
 
@@ -15,7 +15,7 @@ public record SizingFactors(double temperatureFactor, double marginFactor, doubl
     public SizingFactors {
         Require.inside("temperatureFactor", temperatureFactor, 0.8, 2, "");
         Require.inside("marginFactor", marginFactor, 1, 3, "");
-        Require.inside("ageingFactor", ageingFactor, 1, 3, "");
+        Require.inside("ageingFactor", ageingFactor, 1, 20, "");
     }
 
     /** The corrected size (Ah). */

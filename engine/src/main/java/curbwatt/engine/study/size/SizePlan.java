@@ -35,7 +35,7 @@ public record SizePlan(
 
     /** Refuses figures out of range. */
     public SizePlan {
-        capacityHealthFraction.ifPresent(share -> Require.inside("capacityHealthFraction", share, 0.2, 1.2, ""));
+        capacityHealthFraction.ifPresent(share -> Require.inside("capacityHealthFraction", share, 0.05, 1.2, ""));
         resistanceGrowthFactor.ifPresent(factor -> Require.inside("resistanceGrowthFactor", factor, 0.5, 20, ""));
         batteryC.ifPresent(temperature -> Require.inside("batteryC", temperature, -40, 70, "°C"));
         Require.inside("oddsFraction", oddsFraction, 0.5, 1, "");
