@@ -31,9 +31,9 @@ public record SizeEntry(
         Optional<Double> marginFactor,
         List<BatteryEntry> labels) {
 
-    /** Copies the list. */
+    /** Takes a missing list as an empty one. */
     public SizeEntry {
-        labels = List.copyOf(labels);
+        labels = labels == null ? List.of() : List.copyOf(labels);
     }
 
     /** Returns the same with other batteries that the fleet can buy. */
