@@ -55,7 +55,7 @@ record CurveSheet(
     }
 
     /** A value worth a line; strong ones are drawn whole. */
-    record Mark(String label, Double at, Color color, boolean strong) {}
+    record Mark(String label, Number at, Color color, boolean strong) {}
 
     CurveSheet {
         curves = List.copyOf(curves);
@@ -114,7 +114,7 @@ record CurveSheet(
         double plotWidth = WIDTH - right - HouseStyle.LEFT;
         List<LabelLanes.Wish> wishes = new ArrayList<>();
         for (Mark mark : marks) {
-            double share = (mark.at() - across.range().getLowerBound())
+            double share = (mark.at().doubleValue() - across.range().getLowerBound())
                     / across.range().getLength();
             wishes.add(new LabelLanes.Wish(HouseStyle.LEFT + plotWidth * share, Pen.width(mark.label(), font())));
         }
@@ -123,7 +123,7 @@ record CurveSheet(
 
     private void mark(Pen pen, Panel panel, LabelLanes.Place place, double fromPx) {
         Mark mark = marks.get(place.index());
-        double x = panel.x(mark.at());
+        double x = panel.x(mark.at().doubleValue());
         double base = fromPx + (place.lane() + 0.75) * LANE_HEIGHT;
         pen.line(
                 x,
@@ -136,7 +136,7 @@ record CurveSheet(
     }
 
     private static void level(Pen pen, Panel panel, Mark level) {
-        double y = panel.y(level.at());
+        double y = panel.y(level.at().doubleValue());
         pen.line(panel.area().getX(), y, panel.area().getMaxX(), y, level.color(), HouseStyle.LEVEL_LINE);
         pen.textOnPaper(level.label(), font(), level.color(), panel.area().getX() + 6, y - 5, Pen.Anchor.LEFT);
     }

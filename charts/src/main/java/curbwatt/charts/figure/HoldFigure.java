@@ -17,7 +17,7 @@ import org.jfree.data.Range;
 public final class HoldFigure {
 
     private static final double HOUR_S = 3600;
-    private static final double ROOM_ABOVE = 2;
+    private static final double ROOM_ABOVE = 1.04;
 
     private HoldFigure() {}
 
@@ -38,7 +38,9 @@ public final class HoldFigure {
                         caption,
                         alternativeText(result),
                         new CurveSheet.Scale("Size of the battery, 20 h capacity of its label, Ah", sizes),
-                        new CurveSheet.Scale("Held from the scene's start, h", new Range(0, ROOM_ABOVE * requiredH)),
+                        new CurveSheet.Scale(
+                                "Held from the scene's start, h",
+                                new Range(0, ROOM_ABOVE * Math.max(requiredH, longestH(result)))),
                         result.curves().stream()
                                 .map(curve -> curve(curve, result.stated()))
                                 .toList(),
@@ -49,6 +51,14 @@ public final class HoldFigure {
                                 false)),
                         marks(result, sizes))
                 .picture();
+    }
+
+    private static double longestH(SizeResult result) {
+        return result.curves().stream()
+                .flatMap(curve -> curve.points().stream())
+                .mapToDouble(point -> point.heldS() / HOUR_S)
+                .max()
+                .orElse(0);
     }
 
     private static CurveSheet.Curve curve(HoldCurve curve, Conditions stated) {

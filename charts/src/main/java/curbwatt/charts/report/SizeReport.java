@@ -37,7 +37,7 @@ public final class SizeReport {
                 List.of(HoldFigure.of(story, new Caption(heading.title(), heading.subtitle()))),
                 text.reasons(),
                 tables,
-                List.of(),
+                doubts(result),
                 assumptions(result),
                 SizeJson.of(story),
                 List.of(new StudyReport.CsvTable(
@@ -115,6 +115,13 @@ public final class SizeReport {
                         + " %, evenly and always the same; our judgement where the scenario does not say.",
                 "Within one draw a larger battery is taken never to be worse; the stated conditions are searched from "
                         + "5 to 1280 Ah without that.");
+    }
+
+    private static List<String> doubts(SizeResult result) {
+        return List.of(
+                "The odds: they are counted in " + result.plan().draws()
+                        + " draws whose spread is a judgement, not a measurement.",
+                "The age: how far capacity and resistance go down together differs from battery to battery.");
     }
 
     private static String ah(OptionalDouble sizeAh) {

@@ -56,7 +56,7 @@ public record SizeText(SizeStory story) {
 
     private static String ah(OptionalDouble sizeAh) {
         return sizeAh.isPresent() && Double.isFinite(sizeAh.getAsDouble())
-                ? PlainText.number(sizeAh.getAsDouble(), sizeAh.getAsDouble() < 20 ? 1 : 0) + " Ah"
+                ? PlainText.number(sizeAh.getAsDouble(), 1) + " Ah"
                 : "none";
     }
 

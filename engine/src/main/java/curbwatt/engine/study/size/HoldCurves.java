@@ -30,7 +30,7 @@ record HoldCurves(Question question, Seat seat, Set<String> circuits) {
 
     private static final int SIZES = 10;
     private static final double LEAST_OF_NEED = 0.25;
-    private static final double MOST_OF_NEED = 2.5;
+    private static final double MOST_OF_NEED = 1.6;
 
     private record Case(Conditions conditions, double c20Ah) {}
 

@@ -19,7 +19,7 @@ import java.util.Set;
  * @param steps the need as the conditions grow harder
  * @param outcomes batteries of the list, from the smallest
  * @param chosen the smallest of them that holds at the odds; empty: none does, or there is no list
- * @param curves hold time against size; empty where no size holds
+ * @param curves hold time against size, about the need; about the present size where no size holds
  * @param paper the size by the paper method; empty: the battery carries nothing
  */
 public record SizeResult(
