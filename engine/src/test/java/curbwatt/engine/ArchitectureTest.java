@@ -28,6 +28,7 @@ class ArchitectureTest {
             battery:       quantity numeric
             battery.label: quantity numeric battery
             alternator:    quantity numeric
+            sizing:        quantity numeric battery battery.label
             wiring:        quantity
             protection:    quantity
             load:          quantity

@@ -1,10 +1,13 @@
 package curbwatt.scenarios.assemble;
 
+import curbwatt.engine.battery.Chemistry;
 import curbwatt.engine.scene.Scene;
+import curbwatt.engine.study.size.Candidate;
 import curbwatt.engine.vehicle.Vehicle;
 import curbwatt.scenarios.check.Findings;
 import curbwatt.scenarios.check.PartFilling;
 import curbwatt.scenarios.check.ScenarioCheck;
+import curbwatt.scenarios.file.PartKind;
 import curbwatt.scenarios.file.ScenarioFile;
 import curbwatt.scenarios.file.SceneEntry;
 import curbwatt.scenarios.file.Setting;
@@ -62,6 +65,15 @@ public final class Scenarios {
     /** Returns the parts that scenarios can name. */
     public Catalogue catalogue() {
         return catalogue;
+    }
+
+    /** Returns the catalogue's batteries of a chemistry, for a study that looks for one to buy. */
+    public List<Candidate> batteries(Chemistry chemistry) {
+        return catalogue.parts(PartKind.BATTERY).stream()
+                .map(part ->
+                        CandidateAssembler.candidate(part.name(), part.battery().orElseThrow()))
+                .filter(candidate -> candidate.parameters().chemistry() == chemistry)
+                .toList();
     }
 
     private ReadyScenario ready(SourceText source, List<Setting> settings) {

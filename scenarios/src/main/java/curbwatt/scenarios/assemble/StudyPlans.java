@@ -1,6 +1,9 @@
 package curbwatt.scenarios.assemble;
 
 import curbwatt.engine.study.settings.SettingsPlan;
+import curbwatt.engine.study.size.Candidate;
+import curbwatt.engine.study.size.SizePlan;
+import java.util.List;
 import java.util.Objects;
 
 /**
@@ -8,16 +11,20 @@ import java.util.Objects;
  * out.
  *
  * @param settings how the settings of a cutoff are searched
+ * @param size what a battery is sized for
+ * @param labels batteries that the fleet can buy; empty: the catalogue's
  */
-public record StudyPlans(SettingsPlan settings) {
+public record StudyPlans(SettingsPlan settings, SizePlan size, List<Candidate> labels) {
 
     /** Refuses missing parts. */
     public StudyPlans {
         Objects.requireNonNull(settings, "settings");
+        Objects.requireNonNull(size, "size");
+        labels = List.copyOf(labels);
     }
 
     /** The usual of every study. */
     public static StudyPlans usual() {
-        return new StudyPlans(SettingsPlan.usual());
+        return new StudyPlans(SettingsPlan.usual(), SizePlan.usual(), List.of());
     }
 }

@@ -1,5 +1,7 @@
 package curbwatt.scenarios.check;
 
+import curbwatt.scenarios.file.BatteryEntry;
+import curbwatt.scenarios.file.ChemistryWord;
 import curbwatt.scenarios.file.CutoffEntry;
 import curbwatt.scenarios.file.Place;
 import curbwatt.scenarios.file.ScenarioFile;
@@ -20,6 +22,9 @@ final class StudiesRule implements Rule {
             file.studies()
                     .flatMap(studies -> studies.settings())
                     .ifPresent(settings -> cutoff(settings, vehicle, findings));
+            file.studies()
+                    .flatMap(studies -> studies.size())
+                    .ifPresent(size -> size.labels().forEach(label -> kind(label, vehicle, findings)));
         }
     }
 
@@ -39,5 +44,27 @@ final class StudiesRule implements Rule {
                         names.isEmpty()
                                 ? "Give it one in vehicle.cutoffs."
                                 : Quoted.didYouMean(Nearest.to(name, names)) + "Cutoffs: " + Quoted.list(names) + "."));
+    }
+
+    /** Lead and iron phosphate need different protection and charging, so that one can't take the other's place. */
+    private static void kind(BatteryEntry label, VehicleEntry vehicle, Findings findings) {
+        Optional<ChemistryWord> sized = vehicle.auxiliary()
+                .map(auxiliary -> auxiliary.battery())
+                .orElse(vehicle.battery())
+                .flatMap(BatteryEntry::chemistry);
+        Optional<ChemistryWord> offered = label.chemistry();
+        if (sized.isEmpty()
+                || offered.isEmpty()
+                || sized.get().isLead() == offered.get().isLead()) {
+            return;
+        }
+        Place written = label.place().key("chemistry");
+        findings.error(
+                findings.isWritten(written) ? written : label.place(),
+                "A battery of the chemistry " + Quoted.name(offered.get().toString())
+                        + " can't take the place of one of "
+                        + Quoted.name(sized.get().toString())
+                        + ": protection and charging differ.",
+                "Take it out, or change the vehicle's battery to its kind.");
     }
 }

@@ -1,6 +1,8 @@
 package curbwatt.scenarios.file;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The top object.
@@ -22,4 +24,13 @@ public record ScenarioFile(
         Optional<SceneEntry> scene,
         Optional<RequirementsEntry> requirements,
         Optional<StudiesEntry> studies,
-        Optional<TraceEntry> trace) {}
+        Optional<TraceEntry> trace) {
+
+    /** Returns every battery of the file: those of the vehicle, and those that the fleet can buy. */
+    public List<BatteryEntry> batteries() {
+        return Stream.concat(
+                        vehicle.stream().flatMap(entry -> entry.batteries().stream()),
+                        studies.flatMap(StudiesEntry::size).stream().flatMap(size -> size.labels().stream()))
+                .toList();
+    }
+}

@@ -7,5 +7,6 @@ import java.util.Optional;
  *
  * @param place where it stands
  * @param settings how the settings of a cutoff are searched
+ * @param size what a battery is sized for
  */
-public record StudiesEntry(Place place, Optional<SettingsEntry> settings) {}
+public record StudiesEntry(Place place, Optional<SettingsEntry> settings, Optional<SizeEntry> size) {}

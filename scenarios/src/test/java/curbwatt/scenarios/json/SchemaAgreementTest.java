@@ -42,6 +42,7 @@ import curbwatt.scenarios.file.RosterEntry;
 import curbwatt.scenarios.file.ScenarioFile;
 import curbwatt.scenarios.file.SceneEntry;
 import curbwatt.scenarios.file.SettingsEntry;
+import curbwatt.scenarios.file.SizeEntry;
 import curbwatt.scenarios.file.SpeedEntry;
 import curbwatt.scenarios.file.StartEntry;
 import curbwatt.scenarios.file.StarterEntry;
@@ -102,6 +103,7 @@ class SchemaAgreementTest {
             Map.entry("engine", EngineEntry.class),
             Map.entry("studies", StudiesEntry.class),
             Map.entry("settings", SettingsEntry.class),
+            Map.entry("size", SizeEntry.class),
             Map.entry("trace", TraceEntry.class));
 
     /** Keys that no entry keeps: one is for the editor, the other is done with once the schema has looked at it. */
