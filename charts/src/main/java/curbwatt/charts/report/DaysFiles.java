@@ -23,7 +23,7 @@ public final class DaysFiles {
         files.put("days.json", ReportFiles.bytes(RosterJson.of(story)));
         Heading heading = new RosterText(story).heading();
         Picture picture = DaysFigure.of(story, new Caption(heading.title(), heading.subtitle()));
-        files.putAll(ReportFiles.pictures(List.of(picture)));
+        DrawnPicture.all(List.of(picture)).forEach(drawn -> drawn.addTo(files));
         return Collections.unmodifiableSortedMap(files);
     }
 }
