@@ -18,6 +18,7 @@ import picocli.CommandLine.Spec;
             RunCommand.class,
             DaysCommand.class,
             IdleCommand.class,
+            CompareCommand.class,
             CheckCommand.class,
             WiringCommand.class,
             DutyCommand.class,

@@ -3,7 +3,6 @@ package curbwatt.charts.figure;
 import curbwatt.charts.style.HouseStyle;
 import curbwatt.charts.style.Palette;
 import curbwatt.charts.style.Typeface;
-import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -12,13 +11,12 @@ import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
-import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.data.xy.DefaultXYDataset;
 
 /** A few curves over one quantity, each named at its end, and how things are today. */
 public final class CurvesFigure {
 
-    private static final int WIDTH = 960;
+    private static final int ABOVE = 6;
     private static final int LEAST_RIGHT = 120;
     private static final int MOST_RIGHT = 260;
     private static final int PLOT_HEIGHT = 320;
@@ -106,17 +104,9 @@ public final class CurvesFigure {
     }
 
     private Sheet sheet(Caption caption) {
-        Head head = new Head(caption, keys(), WIDTH);
-        int top = head.height() + 6;
-        int height = top + PLOT_HEIGHT + HouseStyle.BELOW + 8;
-        XYPlot plot = plot();
-        plot.setInsets(new RectangleInsets(top, 0, 8, right));
-        ChartDrawing drawing =
-                new ChartDrawing(HouseStyle.chart(plot), new Rectangle2D.Double(0, 0, WIDTH, height), (pen, panels) -> {
-                    head.write(pen);
-                    write(pen, panels.get(0));
-                });
-        return new Sheet(content.name(), caption, alternativeText(), WIDTH, height, drawing);
+        Head head = new Head(caption, keys(), OnePanel.WIDTH);
+        return new OnePanel(head, ABOVE, PLOT_HEIGHT, right)
+                .sheet(content.name(), caption, alternativeText(), plot(), (pen, panels) -> write(pen, panels.get(0)));
     }
 
     private List<Head.Key> keys() {
