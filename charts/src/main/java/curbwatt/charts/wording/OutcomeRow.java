@@ -1,6 +1,7 @@
 package curbwatt.charts.wording;
 
 import curbwatt.charts.run.Comparison.Column;
+import curbwatt.engine.result.RunResult;
 import curbwatt.engine.study.Answer;
 import java.util.Comparator;
 import java.util.List;
@@ -8,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 
 /**
  * A figure that runs are compared by.
@@ -48,27 +50,9 @@ public record OutcomeRow(
                         PlainText::volts,
                         "none",
                         1),
-                row(
-                        "Charge at the end",
-                        "endStateOfCharge",
-                        answer -> OptionalDouble.of(answer.result().endChargeFraction()),
-                        PlainText::percent,
-                        "",
-                        1),
-                row(
-                        "Charge, lowest",
-                        "lowestStateOfCharge",
-                        answer -> OptionalDouble.of(answer.result().lowestChargeFraction()),
-                        PlainText::percent,
-                        "",
-                        1),
-                row(
-                        "Voltage, lowest",
-                        "lowestVoltageV",
-                        answer -> OptionalDouble.of(answer.result().lowestV()),
-                        PlainText::volts,
-                        "",
-                        1),
+                more("Charge at the end", "endStateOfCharge", RunResult::endChargeFraction, PlainText::percent),
+                more("Charge, lowest", "lowestStateOfCharge", RunResult::lowestChargeFraction, PlainText::percent),
+                more("Voltage, lowest", "lowestVoltageV", RunResult::lowestV, PlainText::volts),
                 row(
                         "Mean load",
                         "meanLoadA",
@@ -102,6 +86,12 @@ public record OutcomeRow(
             String missing,
             int better) {
         return new OutcomeRow(name, key, column -> value.apply(column.answer()), text, missing, better);
+    }
+
+    /** A figure that every run has, and of which more is better. */
+    private static OutcomeRow more(
+            String name, String key, ToDoubleFunction<RunResult> value, DoubleFunction<String> text) {
+        return row(name, key, answer -> OptionalDouble.of(value.applyAsDouble(answer.result())), text, "", 1);
     }
 
     /** What each run has, the best marked where they differ. */
