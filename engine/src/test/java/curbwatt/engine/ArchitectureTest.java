@@ -56,7 +56,9 @@ class ArchitectureTest {
                            simulation.record verdict
             study.settings: *
             study.size:     *
-            study.idle:     *
+            study.idle.money: quantity
+            study.idle:     quantity alternator control event powertrain result scene simulation study study.idle.money \
+                            vehicle verdict battery
             study.odds:     *
             study.recharge: *
             """);

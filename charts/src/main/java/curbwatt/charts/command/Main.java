@@ -19,6 +19,8 @@ import picocli.CommandLine.Spec;
             DaysCommand.class,
             SettingsCommand.class,
             SizeCommand.class,
+            IdleCommand.class,
+            CompareCommand.class,
             CheckCommand.class,
             WiringCommand.class,
             DutyCommand.class,

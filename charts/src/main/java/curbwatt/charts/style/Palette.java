@@ -94,6 +94,15 @@ public enum Palette {
             Color.decode("#e6b3d0"),
             Color.decode("#5f6b78"));
 
+    /** Runs that are laid over each other: told apart by hue, by lightness, and by the dashes of {@link HouseStyle}. */
+    private static final List<Color> COMPARED = List.of(
+            Color.decode("#0072b2"),
+            Color.decode("#b84a00"),
+            Color.decode("#007a5a"),
+            Color.decode("#1b2430"),
+            Color.decode("#a34a84"),
+            Color.decode("#8a5a00"));
+
     private final Color color;
 
     Palette(String hex) {
@@ -122,5 +131,19 @@ public enum Palette {
      */
     public static Color group(int place) {
         return GROUPS.get(place);
+    }
+
+    /** How many runs can be laid over each other. */
+    public static int compared() {
+        return COMPARED.size();
+    }
+
+    /**
+     * Colour of one of several runs in one picture.
+     *
+     * @param place its place, 0 … {@link #compared()} − 1
+     */
+    public static Color compared(int place) {
+        return COMPARED.get(place);
     }
 }

@@ -39,7 +39,7 @@ public final class Scenarios {
 
     /** Opens a file in which some values are set anew. */
     public ReadyScenario open(Path file, List<Setting> settings) {
-        return ready(SourceText.of(file), settings);
+        return input(file, settings).ready();
     }
 
     /** Opens a scenario that ships with the program; {@link DemoScenarios#names()} lists them. */
@@ -49,7 +49,7 @@ public final class Scenarios {
 
     /** Opens a scenario that ships with the program, some values of it set anew. */
     public ReadyScenario demo(String name, List<Setting> settings) {
-        return ready(new SourceText("demo:" + name, DemoScenarios.text(name)), settings);
+        return demoInput(name, settings).ready();
     }
 
     /**
@@ -59,7 +59,17 @@ public final class Scenarios {
      * @param text the scenario
      */
     public ReadyScenario read(String sourceName, String text) {
-        return ready(new SourceText(sourceName, text), List.of());
+        return input(new SourceText(sourceName, text), List.of()).ready();
+    }
+
+    /** Opens a file in which some values are set anew, and keeps what it says. */
+    public ScenarioInput input(Path file, List<Setting> settings) {
+        return input(SourceText.of(file), settings);
+    }
+
+    /** Opens a scenario that ships with the program, some values of it set anew, and keeps what it says. */
+    public ScenarioInput demoInput(String name, List<Setting> settings) {
+        return input(new SourceText("demo:" + name, DemoScenarios.text(name)), settings);
     }
 
     /** Returns the parts that scenarios can name. */
@@ -76,7 +86,7 @@ public final class Scenarios {
                 .toList();
     }
 
-    private ReadyScenario ready(SourceText source, List<Setting> settings) {
+    private ScenarioInput input(SourceText source, List<Setting> settings) {
         ScenarioReader.Reading reading = reader.read(source, settings);
         Findings findings = new Findings(reading.positions(), reading.problems(), reading.spoilt());
         ScenarioFile file = new PartFilling(catalogue, findings).fill(reading.file());
@@ -84,7 +94,7 @@ public final class Scenarios {
         if (findings.hasErrors()) {
             throw new ScenarioException(findings.inOrder());
         }
-        return assembled(source.name(), file, settings, findings);
+        return new ScenarioInput(assembled(source.name(), file, settings, findings), reading.values());
     }
 
     private static ReadyScenario assembled(

@@ -1,14 +1,18 @@
 package curbwatt.scenarios.assemble;
 
+import curbwatt.engine.study.idle.IdlePlan;
+import curbwatt.engine.study.idle.money.Prices;
 import curbwatt.engine.study.settings.SettingsPlan;
 import curbwatt.engine.study.settings.Spread;
 import curbwatt.engine.study.size.Candidate;
 import curbwatt.engine.study.size.SizePlan;
+import curbwatt.scenarios.file.IdleEntry;
 import curbwatt.scenarios.file.SettingsEntry;
 import curbwatt.scenarios.file.SizeEntry;
 import curbwatt.scenarios.file.StudiesEntry;
 import java.util.Optional;
 import java.util.List;
+import java.util.Set;
 
 /**
  * From checked entries to what each study looks at.
@@ -17,13 +21,15 @@ import java.util.List;
  */
 record StudiesAssembler(Guarded guarded) {
     private static final double PERCENT = 100;
+    private static final double USUAL_DEVICE_YEARS = 10;
 
     /** Returns the plans, with the usual for what is left out. */
     StudyPlans plans(StudiesEntry entry) {
         return new StudyPlans(
                 entry.settings().map(this::settings).orElseGet(SettingsPlan::usual),
                 entry.size().map(this::size).orElseGet(SizePlan::usual),
-                entry.size().map(this::labels).orElse(List.of()));
+                entry.size().map(this::labels).orElse(List.of()),
+                entry.idle().map(this::idle).orElseGet(IdlePlan::usual));
     }
 
     private SettingsPlan settings(SettingsEntry entry) {
@@ -57,5 +63,22 @@ record StudiesAssembler(Guarded guarded) {
         return guarded.build(
                 entry.place(),
                 () -> entry.labels().stream().map(CandidateAssembler::candidate).toList());
+    }
+
+    private IdlePlan idle(IdleEntry entry) {
+        return guarded.build(
+                entry.place(),
+                () -> new IdlePlan(
+                        entry.scenesPerYear().orElse(IdlePlan.USUAL_SCENES_PER_YEAR),
+                        Set.copyOf(entry.engineStages()),
+                        entry.fuelPricePerLitre()
+                                .map(fuel -> new Prices(
+                                        entry.currency().orElse(""),
+                                        fuel,
+                                        entry.wearPricePerHour().orElse(0.0),
+                                        entry.wearPricePerStart().orElse(0.0),
+                                        entry.idleControlPrice().orElse(0.0),
+                                        entry.automaticStartPrice().orElse(0.0),
+                                        entry.deviceYears().orElse(USUAL_DEVICE_YEARS)))));
     }
 }

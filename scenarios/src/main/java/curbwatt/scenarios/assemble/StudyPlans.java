@@ -1,5 +1,6 @@
 package curbwatt.scenarios.assemble;
 
+import curbwatt.engine.study.idle.IdlePlan;
 import curbwatt.engine.study.settings.SettingsPlan;
 import curbwatt.engine.study.size.Candidate;
 import curbwatt.engine.study.size.SizePlan;
@@ -13,18 +14,20 @@ import java.util.Objects;
  * @param settings how the settings of a cutoff are searched
  * @param size what a battery is sized for
  * @param labels batteries that the fleet can buy; empty: the catalogue's
+ * @param idle by what ways of standing are compared
  */
-public record StudyPlans(SettingsPlan settings, SizePlan size, List<Candidate> labels) {
+public record StudyPlans(SettingsPlan settings, SizePlan size, List<Candidate> labels, IdlePlan idle) {
 
     /** Refuses missing parts. */
     public StudyPlans {
         Objects.requireNonNull(settings, "settings");
         Objects.requireNonNull(size, "size");
         labels = List.copyOf(labels);
+        Objects.requireNonNull(idle, "idle");
     }
 
     /** The usual of every study. */
     public static StudyPlans usual() {
-        return new StudyPlans(SettingsPlan.usual(), SizePlan.usual(), List.of());
+        return new StudyPlans(SettingsPlan.usual(), SizePlan.usual(), List.of(), IdlePlan.usual());
     }
 }

@@ -8,5 +8,7 @@ import java.util.Optional;
  * @param place where it stands
  * @param settings how the settings of a cutoff are searched
  * @param size what a battery is sized for
+ * @param idle by what ways of standing are compared
  */
-public record StudiesEntry(Place place, Optional<SettingsEntry> settings, Optional<SizeEntry> size) {}
+public record StudiesEntry(
+        Place place, Optional<SettingsEntry> settings, Optional<SizeEntry> size, Optional<IdleEntry> idle) {}

@@ -22,6 +22,7 @@ import curbwatt.scenarios.file.FuseEntry;
 import curbwatt.scenarios.file.FuseWord;
 import curbwatt.scenarios.file.HoldEntry;
 import curbwatt.scenarios.file.IdleControlEntry;
+import curbwatt.scenarios.file.IdleEntry;
 import curbwatt.scenarios.file.InrushEntry;
 import curbwatt.scenarios.file.KeyUnit;
 import curbwatt.scenarios.file.LeastVoltageEntry;
@@ -104,6 +105,7 @@ class SchemaAgreementTest {
             Map.entry("studies", StudiesEntry.class),
             Map.entry("settings", SettingsEntry.class),
             Map.entry("size", SizeEntry.class),
+            Map.entry("idle", IdleEntry.class),
             Map.entry("trace", TraceEntry.class));
 
     /** Keys that no entry keeps: one is for the editor, the other is done with once the schema has looked at it. */
