@@ -17,6 +17,7 @@ import picocli.CommandLine.Spec;
         subcommands = {
             RunCommand.class,
             DaysCommand.class,
+            OddsCommand.class,
             CheckCommand.class,
             WiringCommand.class,
             DutyCommand.class,

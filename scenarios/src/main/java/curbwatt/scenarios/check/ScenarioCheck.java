@@ -22,7 +22,8 @@ public final class ScenarioCheck {
             new EngineDeviceRule(),
             new SceneRule(),
             new RosterRule(),
-            new StudiesRule());
+            new StudiesRule(),
+            new OddsRule());
 
     private ScenarioCheck() {}
 

@@ -22,6 +22,7 @@ public final class KeyUnit {
             Map.entry("S", "s"),
             Map.entry("H", "h"),
             Map.entry("M", "m"),
+            Map.entry("K", "K"),
             Map.entry("C", "°C"));
 
     private KeyUnit() {}

@@ -7,5 +7,6 @@ import java.util.Optional;
  *
  * @param place where it stands
  * @param settings how the settings of a cutoff are searched
+ * @param odds how uncertain the inputs are, and how many draws are made
  */
-public record StudiesEntry(Place place, Optional<SettingsEntry> settings) {}
+public record StudiesEntry(Place place, Optional<SettingsEntry> settings, Optional<OddsEntry> odds) {}
