@@ -56,7 +56,8 @@ class ArchitectureTest {
             study.settings: *
             study.size:     *
             study.idle:     *
-            study.odds:     *
+            study.odds:     quantity battery load control event vehicle scene result simulation simulation.record \
+                            verdict study powertrain
             study.recharge: *
             """);
 

@@ -2,14 +2,12 @@ package curbwatt.charts.wording;
 
 import curbwatt.charts.run.RunStory;
 import curbwatt.engine.budget.LoadBudget;
-import curbwatt.engine.control.LowVoltageCutoff;
-import curbwatt.engine.control.SensePoint;
 import curbwatt.engine.event.Event;
 import curbwatt.engine.event.EventKind;
 import curbwatt.engine.result.LinkSummary;
 import curbwatt.engine.result.RunResult;
-import curbwatt.engine.result.WaveformPoint;
 import curbwatt.engine.vehicle.AuxiliaryBattery;
+import curbwatt.engine.vehicle.BusNode;
 import java.util.DoubleSummaryStatistics;
 import java.util.Locale;
 import java.util.Optional;
@@ -128,17 +126,12 @@ public record ChartTitle(RunStory story) {
     /** A few flash cycles: how far the voltage swings. */
     public Heading flash() {
         double untilS = first(EventKind.CUTOFF_TRIPPED).map(Event::timeS).orElse(Double.POSITIVE_INFINITY);
-        boolean sensedBehindLink = story.scenario().vehicle().cutoffs().stream()
-                .limit(1)
-                .map(LowVoltageCutoff::sense)
-                .anyMatch(sense -> sense instanceof SensePoint.EquipmentNode
-                        || (sense instanceof SensePoint.FeedEnd end
-                                && batteries().isBehindLink(end.circuit())));
+        BusNode shown = story.closeUpNode();
         // the loads' going when a contact opens is no flash
         DoubleSummaryStatistics node = story.waveform().stream()
                 .filter(point ->
                         point.timeS() < untilS || story.waveform().get(0).timeS() >= untilS)
-                .mapToDouble(sensedBehindLink ? WaveformPoint::sensedV : WaveformPoint::nodeV)
+                .mapToDouble(point -> RunStory.nodeV(point, shown))
                 .summaryStatistics();
         double fromS = story.waveform().get(0).timeS();
         String title = node.getMax() - node.getMin() < NOTICEABLE_V

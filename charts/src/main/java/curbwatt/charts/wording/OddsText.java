@@ -176,7 +176,10 @@ public record OddsText(OddsResult result, List<Requirement> requirements) {
                 .orElse("No input stands out for " + what);
         return new Heading(
                 title,
-                "Rank correlation: +1 if it always rises with the input, −1 if it always falls. Lines: 95 % confidence.");
+                result.plan().indices()
+                        ? "First-order Sobol index: the share of the variance that goes back to the input alone. Lines: 95 %"
+                                + " confidence."
+                        : "Rank correlation: +1 if it always rises with the input, −1 if it always falls. Lines: 95 % confidence.");
     }
 
     private static String capital(String text) {

@@ -66,6 +66,7 @@ final class LoadsUnderTest {
                 load.dropOut(),
                 load.pattern(),
                 on ? Set.of() : NEVER,
-                load.inrush());
+                load.inrush(),
+                load.heads());
     }
 }

@@ -73,8 +73,7 @@ final class SceneRun {
                         .map(protection -> new PackState(
                                 protection, second.installation().name(), stepping.batteries.auxiliary(), book)));
         restart = new RestartWatch(book, vehicle.battery().name());
-        view = new StepView(
-                stepping, actions.firstTap(), actions.cutoffs().stream().findFirst(), book.engine());
+        view = new StepView(stepping, actions.taps(), actions.cutoffs().stream().findFirst(), book.engine());
     }
 
     RunResult run() {
