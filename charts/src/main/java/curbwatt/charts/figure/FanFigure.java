@@ -109,8 +109,8 @@ public final class FanFigure {
         double from = voltage.lowest();
         double to = voltage.highest();
         for (Levels.Level level : Levels.trips(vehicle)) {
-            from = Math.min(from, level.levelV());
-            to = Math.max(to, level.levelV());
+            from = Math.min(from, level.level());
+            to = Math.max(to, level.level());
         }
         double pad = 0.05 * Math.max(0.4, to - from);
         HouseStyle.ticks(axis, from - pad, to + pad, 7, "0");
