@@ -59,7 +59,8 @@ class ArchitectureTest {
             study.idle.money: quantity
             study.idle:     quantity alternator control event powertrain result scene simulation study study.idle.money \
                             vehicle verdict battery
-            study.odds:     *
+            study.odds:     quantity battery load control event vehicle scene result simulation simulation.record \
+                            verdict study powertrain
             study.recharge: *
             """);
 

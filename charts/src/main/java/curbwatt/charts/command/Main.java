@@ -21,6 +21,7 @@ import picocli.CommandLine.Spec;
             SizeCommand.class,
             IdleCommand.class,
             CompareCommand.class,
+            OddsCommand.class,
             CheckCommand.class,
             WiringCommand.class,
             DutyCommand.class,

@@ -2,6 +2,7 @@ package curbwatt.scenarios.assemble;
 
 import curbwatt.engine.study.idle.IdlePlan;
 import curbwatt.engine.study.idle.money.Prices;
+import curbwatt.engine.study.odds.OddsPlan;
 import curbwatt.engine.study.settings.SettingsPlan;
 import curbwatt.engine.study.settings.Spread;
 import curbwatt.engine.study.size.Candidate;
@@ -29,7 +30,8 @@ record StudiesAssembler(Guarded guarded) {
                 entry.settings().map(this::settings).orElseGet(SettingsPlan::usual),
                 entry.size().map(this::size).orElseGet(SizePlan::usual),
                 entry.size().map(this::labels).orElse(List.of()),
-                entry.idle().map(this::idle).orElseGet(IdlePlan::usual));
+                entry.idle().map(this::idle).orElseGet(IdlePlan::usual),
+                entry.odds().map(new OddsAssembler(guarded)::plan).orElseGet(OddsPlan::usual));
     }
 
     private SettingsPlan settings(SettingsEntry entry) {

@@ -1,6 +1,7 @@
 package curbwatt.scenarios.assemble;
 
 import curbwatt.engine.study.idle.IdlePlan;
+import curbwatt.engine.study.odds.OddsPlan;
 import curbwatt.engine.study.settings.SettingsPlan;
 import curbwatt.engine.study.size.Candidate;
 import curbwatt.engine.study.size.SizePlan;
@@ -15,8 +16,10 @@ import java.util.Objects;
  * @param size what a battery is sized for
  * @param labels batteries that the fleet can buy; empty: the catalogue's
  * @param idle by what ways of standing are compared
+ * @param odds how uncertain the inputs are, and how many draws are made
  */
-public record StudyPlans(SettingsPlan settings, SizePlan size, List<Candidate> labels, IdlePlan idle) {
+public record StudyPlans(
+        SettingsPlan settings, SizePlan size, List<Candidate> labels, IdlePlan idle, OddsPlan odds) {
 
     /** Refuses missing parts. */
     public StudyPlans {
@@ -24,10 +27,12 @@ public record StudyPlans(SettingsPlan settings, SizePlan size, List<Candidate> l
         Objects.requireNonNull(size, "size");
         labels = List.copyOf(labels);
         Objects.requireNonNull(idle, "idle");
+        Objects.requireNonNull(odds, "odds");
     }
 
     /** The usual of every study. */
     public static StudyPlans usual() {
-        return new StudyPlans(SettingsPlan.usual(), SizePlan.usual(), List.of(), IdlePlan.usual());
+        return new StudyPlans(
+                SettingsPlan.usual(), SizePlan.usual(), List.of(), IdlePlan.usual(), OddsPlan.usual());
     }
 }

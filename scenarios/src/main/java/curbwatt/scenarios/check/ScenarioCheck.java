@@ -23,7 +23,8 @@ public final class ScenarioCheck {
             new SceneRule(),
             new RosterRule(),
             new RequirementRule(),
-            new StudiesRule());
+            new StudiesRule(),
+            new OddsRule());
 
     private ScenarioCheck() {}
 

@@ -24,6 +24,7 @@ import curbwatt.scenarios.file.HoldEntry;
 import curbwatt.scenarios.file.IdleControlEntry;
 import curbwatt.scenarios.file.IdleEntry;
 import curbwatt.scenarios.file.InrushEntry;
+import curbwatt.scenarios.file.KelvinSpreadEntry;
 import curbwatt.scenarios.file.KeyUnit;
 import curbwatt.scenarios.file.LeastVoltageEntry;
 import curbwatt.scenarios.file.LinkEntry;
@@ -31,7 +32,9 @@ import curbwatt.scenarios.file.LinkWord;
 import curbwatt.scenarios.file.LoadEntry;
 import curbwatt.scenarios.file.MaterialWord;
 import curbwatt.scenarios.file.NodeWord;
+import curbwatt.scenarios.file.OddsEntry;
 import curbwatt.scenarios.file.OutputEntry;
+import curbwatt.scenarios.file.PercentSpreadEntry;
 import curbwatt.scenarios.file.PhaseEntry;
 import curbwatt.scenarios.file.Place;
 import curbwatt.scenarios.file.RandomDutyEntry;
@@ -40,11 +43,13 @@ import curbwatt.scenarios.file.RecloseWord;
 import curbwatt.scenarios.file.RequirementsEntry;
 import curbwatt.scenarios.file.ReturnWord;
 import curbwatt.scenarios.file.RosterEntry;
+import curbwatt.scenarios.file.SamplingWord;
 import curbwatt.scenarios.file.ScenarioFile;
 import curbwatt.scenarios.file.SceneEntry;
 import curbwatt.scenarios.file.SettingsEntry;
 import curbwatt.scenarios.file.SizeEntry;
 import curbwatt.scenarios.file.SpeedEntry;
+import curbwatt.scenarios.file.SpreadWord;
 import curbwatt.scenarios.file.StartEntry;
 import curbwatt.scenarios.file.StarterEntry;
 import curbwatt.scenarios.file.StepEntry;
@@ -52,6 +57,7 @@ import curbwatt.scenarios.file.StudiesEntry;
 import curbwatt.scenarios.file.SyncWord;
 import curbwatt.scenarios.file.TraceEntry;
 import curbwatt.scenarios.file.VehicleEntry;
+import curbwatt.scenarios.file.VoltSpreadEntry;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -106,6 +112,10 @@ class SchemaAgreementTest {
             Map.entry("settings", SettingsEntry.class),
             Map.entry("size", SizeEntry.class),
             Map.entry("idle", IdleEntry.class),
+            Map.entry("odds", OddsEntry.class),
+            Map.entry("percentSpread", PercentSpreadEntry.class),
+            Map.entry("kelvinSpread", KelvinSpreadEntry.class),
+            Map.entry("voltSpread", VoltSpreadEntry.class),
             Map.entry("trace", TraceEntry.class));
 
     /** Keys that no entry keeps: one is for the editor, the other is done with once the schema has looked at it. */
@@ -194,6 +204,10 @@ class SchemaAgreementTest {
                 Arguments.of("load", "sync", SyncWord.values()),
                 Arguments.of("load", "behaviour", BehaviourWord.values()),
                 Arguments.of("reclose", "when", RecloseWord.values()),
+                Arguments.of("odds", "sampling", SamplingWord.values()),
+                Arguments.of("percentSpread", "distribution", SpreadWord.values()),
+                Arguments.of("kelvinSpread", "distribution", SpreadWord.values()),
+                Arguments.of("voltSpread", "distribution", SpreadWord.values()),
                 Arguments.of("phase", "engine", EngineWord.values()));
     }
 }
