@@ -11,8 +11,8 @@ import curbwatt.scenarios.file.IdleEntry;
 import curbwatt.scenarios.file.SettingsEntry;
 import curbwatt.scenarios.file.SizeEntry;
 import curbwatt.scenarios.file.StudiesEntry;
-import java.util.Optional;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**

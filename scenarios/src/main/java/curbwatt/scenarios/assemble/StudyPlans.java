@@ -18,8 +18,7 @@ import java.util.Objects;
  * @param idle by what ways of standing are compared
  * @param odds how uncertain the inputs are, and how many draws are made
  */
-public record StudyPlans(
-        SettingsPlan settings, SizePlan size, List<Candidate> labels, IdlePlan idle, OddsPlan odds) {
+public record StudyPlans(SettingsPlan settings, SizePlan size, List<Candidate> labels, IdlePlan idle, OddsPlan odds) {
 
     /** Refuses missing parts. */
     public StudyPlans {
@@ -32,7 +31,6 @@ public record StudyPlans(
 
     /** The usual of every study. */
     public static StudyPlans usual() {
-        return new StudyPlans(
-                SettingsPlan.usual(), SizePlan.usual(), List.of(), IdlePlan.usual(), OddsPlan.usual());
+        return new StudyPlans(SettingsPlan.usual(), SizePlan.usual(), List.of(), IdlePlan.usual(), OddsPlan.usual());
     }
 }

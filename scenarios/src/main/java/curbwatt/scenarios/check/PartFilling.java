@@ -44,7 +44,9 @@ public record PartFilling(Catalogue catalogue, Findings findings) {
                 entry.settings(),
                 entry.size()
                         .map(size -> size.offering(
-                                size.labels().stream().map(this::battery).toList())));
+                                size.labels().stream().map(this::battery).toList())),
+                entry.idle(),
+                entry.odds());
     }
 
     private VehicleEntry vehicle(VehicleEntry entry) {
