@@ -50,7 +50,8 @@ final class LoadsUnderTest {
                 new EngineEquipment(
                         vehicle.engine().highIdle(),
                         Optional.empty(),
-                        vehicle.engine().fuel()));
+                        vehicle.engine().fuel(),
+                        vehicle.engine().underHood()));
     }
 
     private static Load switched(Load load, boolean on) {
