@@ -83,4 +83,21 @@ public record Phase(
                 ? OptionalDouble.of(air.highestC() + vehicle.get().settledRiseK())
                 : OptionalDouble.empty();
     }
+
+    /** The same phase warmer by so much (K), outside and, where it says that, under the hood. */
+    public Phase warmerBy(double shiftK) {
+        return new Phase(
+                name,
+                mode,
+                durationS,
+                air.warmerBy(shiftK),
+                underHood.map(hood -> hood.warmerBy(shiftK)),
+                speed,
+                stages);
+    }
+
+    /** The same phase in other air. */
+    public Phase in(AirTemperature other) {
+        return new Phase(name, mode, durationS, other, underHood, speed, stages);
+    }
 }

@@ -8,6 +8,7 @@ import curbwatt.engine.powertrain.UnderHood;
 import curbwatt.engine.result.RunResult;
 import curbwatt.engine.scene.AirTemperature;
 import curbwatt.engine.scene.Phase;
+import curbwatt.engine.simulation.record.Recorder;
 import curbwatt.engine.vehicle.BatteryInstallation;
 import curbwatt.engine.vehicle.Circuit;
 import curbwatt.engine.vehicle.EngineEquipment;
