@@ -19,6 +19,17 @@ class DutyCommandTest {
     }
 
     @Test
+    void theAmbulanceTestRunsAtTheHighIdleOfTheVehicle() {
+        assertThat(Said.by("duty", "demo:high-idle").out())
+                .containsPattern("Idle balance test \\(KKK-A-1822E\\) +.* A +limit 0\\.00 A")
+                .contains("and a medical load of 20 A", "Idle at 650 per minute, the ambulance test at 1100.");
+        assertThat(Said.by("duty", "demo:high-idle", "--medical-load", "0").out())
+                .contains("Maximum load of the ambulance test: every circuit. Idle");
+        assertThat(Said.by("duty", "demo:high-idle", "--medical-load", "200").exitCode())
+                .isEqualTo(2);
+    }
+
+    @Test
     void aCircuitThatIsNotThereIsRefused() {
         Said said = Said.by("duty", "demo:lane-watch", "--minimum", "Siren");
         assertThat(said.exitCode()).isEqualTo(2);
