@@ -3,6 +3,7 @@ package curbwatt.charts.command;
 import curbwatt.scenarios.assemble.ReadyScenario;
 import curbwatt.scenarios.assemble.Scenarios;
 import curbwatt.scenarios.file.Setting;
+import curbwatt.scenarios.stock.DemoScenarios;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
@@ -12,7 +13,7 @@ import picocli.CommandLine.Parameters;
 /** The scenario that a command works on. */
 final class ScenarioArgument {
 
-    private static final String DEMO = "demo:";
+    private static final String DEMO = DemoScenarios.PREFIX;
 
     @Parameters(
             paramLabel = "SCENARIO",
