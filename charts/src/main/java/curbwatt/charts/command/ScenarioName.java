@@ -3,6 +3,7 @@ package curbwatt.charts.command;
 import curbwatt.scenarios.assemble.ScenarioInput;
 import curbwatt.scenarios.assemble.Scenarios;
 import curbwatt.scenarios.file.Setting;
+import curbwatt.scenarios.stock.DemoScenarios;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
@@ -14,7 +15,7 @@ import java.util.List;
  */
 record ScenarioName(String text) {
 
-    private static final String DEMO = "demo:";
+    private static final String DEMO = DemoScenarios.PREFIX;
 
     /** Opens it with some values set anew; every problem of the file comes out as one exception. */
     ScenarioInput open(List<Setting> settings) {

@@ -55,10 +55,7 @@ public record ScenarioRunner(ReadyScenario scenario) {
                 break;
             }
             double leftS = Math.max(1, endS - startS);
-            phases.add(
-                    leftS >= phase.durationS()
-                            ? phase
-                            : new Phase(phase.name(), phase.mode(), leftS, phase.air(), phase.speed(), phase.stages()));
+            phases.add(leftS >= phase.durationS() ? phase : phase.lasting(leftS));
             startS += phase.durationS();
         }
         return phases.isEmpty() ? Optional.empty() : Optional.of(new Scene(scene.name(), scene.start(), phases));

@@ -6,12 +6,15 @@ import curbwatt.engine.event.Event;
 import curbwatt.engine.event.EventKind;
 import curbwatt.engine.result.LinkSummary;
 import curbwatt.engine.result.RunResult;
+import curbwatt.engine.scene.Phase;
 import curbwatt.engine.vehicle.AuxiliaryBattery;
 import curbwatt.engine.vehicle.BusNode;
+import curbwatt.engine.vehicle.Vehicle;
+import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
@@ -100,27 +103,29 @@ public record ChartTitle(RunStory story) {
 
     /** Alternator output over engine speed: from which speed on it carries the load. */
     public Heading alternator() {
-        OptionalDouble heaviestA = story.scenario().scene().phases().stream()
+        Vehicle vehicle = story.scenario().vehicle();
+        List<Phase> running = story.scenario().scene().phases().stream()
                 .filter(phase -> phase.mode().isRunning())
-                .mapToDouble(phase ->
-                        LoadBudget.of(story.scenario().vehicle(), phase).meanA())
-                .filter(loadA -> loadA >= NOTICEABLE_A)
-                .max();
+                .toList();
+        Optional<LoadBudget> heaviest = running.stream()
+                .map(phase -> LoadBudget.of(vehicle, phase))
+                .filter(budget -> budget.meanA() >= NOTICEABLE_A)
+                .max(Comparator.comparing(LoadBudget::meanA));
+        boolean hoodKnown = running.stream()
+                .anyMatch(phase ->
+                        phase.hottestUnderHoodC(vehicle.engine().underHood()).isPresent());
         return new Heading(
-                heaviestA.isPresent() ? carries(heaviestA.getAsDouble()) : "What the alternator can give",
-                "Hot output against engine speed; the line is the load budget while the engine runs");
+                heaviest.map(ChartTitle::carries).orElse("What the alternator can give"),
+                "Hot output against engine speed; the line is the load budget while the engine runs"
+                        + (hoodKnown ? "; marks at the hottest air under the hood of each phase" : ""));
     }
 
-    private String carries(double loadA) {
-        OptionalDouble balanceRpm = story.scenario()
-                .vehicle()
-                .alternator()
-                .map(alternator -> alternator.balanceRpm(loadA))
-                .orElse(OptionalDouble.empty());
-        return balanceRpm.isPresent()
-                ? "The hot alternator carries " + PlainText.amperes(loadA) + " from "
-                        + PlainText.number(balanceRpm.getAsDouble(), 0) + " rpm up"
-                : "The hot alternator never carries the " + PlainText.amperes(loadA) + " asked of it";
+    private static String carries(LoadBudget budget) {
+        String load = PlainText.amperes(budget.meanA());
+        return budget.balanceRpm().isPresent()
+                ? "The hot alternator carries " + load + " from "
+                        + PlainText.number(budget.balanceRpm().getAsDouble(), 0) + " rpm up"
+                : "The hot alternator never carries the " + load + " asked of it";
     }
 
     /** A few flash cycles: how far the voltage swings. */

@@ -64,12 +64,15 @@ public final class Scenarios {
 
     /** Opens a file in which some values are set anew, and keeps what it says. */
     public ScenarioInput input(Path file, List<Setting> settings) {
-        return input(SourceText.of(file), settings);
+        String remedy = DemoScenarios.argument(file)
+                .map(demo -> "Write " + demo + " for the demo of this name, or check the name and the folder.")
+                .orElse("Check the name and the folder.");
+        return input(SourceText.of(file, remedy), settings);
     }
 
     /** Opens a scenario that ships with the program, some values of it set anew, and keeps what it says. */
     public ScenarioInput demoInput(String name, List<Setting> settings) {
-        return input(new SourceText("demo:" + name, DemoScenarios.text(name)), settings);
+        return input(new SourceText(DemoScenarios.PREFIX + name, DemoScenarios.text(name)), settings);
     }
 
     /** Returns the parts that scenarios can name. */

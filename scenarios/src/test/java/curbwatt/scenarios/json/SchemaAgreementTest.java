@@ -56,6 +56,7 @@ import curbwatt.scenarios.file.StepEntry;
 import curbwatt.scenarios.file.StudiesEntry;
 import curbwatt.scenarios.file.SyncWord;
 import curbwatt.scenarios.file.TraceEntry;
+import curbwatt.scenarios.file.UnderHoodEntry;
 import curbwatt.scenarios.file.VehicleEntry;
 import curbwatt.scenarios.file.VoltSpreadEntry;
 import java.lang.reflect.RecordComponent;
@@ -116,6 +117,7 @@ class SchemaAgreementTest {
             Map.entry("percentSpread", PercentSpreadEntry.class),
             Map.entry("kelvinSpread", KelvinSpreadEntry.class),
             Map.entry("voltSpread", VoltSpreadEntry.class),
+            Map.entry("underHood", UnderHoodEntry.class),
             Map.entry("trace", TraceEntry.class));
 
     /** Keys that no entry keeps: one is for the editor, the other is done with once the schema has looked at it. */
