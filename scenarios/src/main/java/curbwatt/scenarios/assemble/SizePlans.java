@@ -22,11 +22,11 @@ final class SizePlans {
                 entry.oddsPercent().map(SizePlans::share).orElse(usual.oddsFraction()),
                 entry.draws().orElse(usual.draws()),
                 new Spread(
-                        entry.temperatureSpreadK().orElse(usual.spread().temperatureK()),
-                        entry.capacitySpreadPercent()
+                        entry.temperatureSdK().orElse(usual.spread().temperatureK()),
+                        entry.capacitySdPercent()
                                 .map(SizePlans::share)
                                 .orElse(usual.spread().capacityFraction()),
-                        entry.loadSpreadPercent()
+                        entry.loadSdPercent()
                                 .map(SizePlans::share)
                                 .orElse(usual.spread().loadFraction())),
                 entry.marginFactor().orElse(usual.marginFactor()));

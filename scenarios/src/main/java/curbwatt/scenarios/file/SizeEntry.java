@@ -12,9 +12,9 @@ import java.util.Optional;
  * @param batteryC temperature of the batteries at the start (°C)
  * @param oddsPercent share of the draws that must hold (percent)
  * @param draws how many draws
- * @param temperatureSpreadK standard deviation of the temperature (K)
- * @param capacitySpreadPercent standard deviation of the capacity (percent of the new battery's)
- * @param loadSpreadPercent standard deviation of the load currents (percent)
+ * @param temperatureSdK standard deviation of the temperature (K)
+ * @param capacitySdPercent standard deviation of the capacity (percent of the new battery's)
+ * @param loadSdPercent standard deviation of the load currents (percent)
  * @param marginFactor design margin of the paper method
  * @param labels batteries that the fleet can buy
  */
@@ -25,9 +25,9 @@ public record SizeEntry(
         Optional<Double> batteryC,
         Optional<Double> oddsPercent,
         Optional<Integer> draws,
-        Optional<Double> temperatureSpreadK,
-        Optional<Double> capacitySpreadPercent,
-        Optional<Double> loadSpreadPercent,
+        Optional<Double> temperatureSdK,
+        Optional<Double> capacitySdPercent,
+        Optional<Double> loadSdPercent,
         Optional<Double> marginFactor,
         List<BatteryEntry> labels) {
 
@@ -45,9 +45,9 @@ public record SizeEntry(
                 batteryC,
                 oddsPercent,
                 draws,
-                temperatureSpreadK,
-                capacitySpreadPercent,
-                loadSpreadPercent,
+                temperatureSdK,
+                capacitySdPercent,
+                loadSdPercent,
                 marginFactor,
                 others);
     }
