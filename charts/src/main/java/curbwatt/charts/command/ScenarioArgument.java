@@ -1,7 +1,10 @@
 package curbwatt.charts.command;
 
+import curbwatt.charts.page.FirstScenario;
 import curbwatt.scenarios.assemble.ReadyScenario;
 import curbwatt.scenarios.assemble.Scenarios;
+import curbwatt.scenarios.json.SourceText;
+import curbwatt.scenarios.stock.DemoScenarios;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import picocli.CommandLine.Parameters;
@@ -17,21 +20,43 @@ final class ScenarioArgument {
                     "A scenario file, or demo:NAME for one that ships with the program (curbwatt demo lists them).")
     private String scenario;
 
+    /** An argument that a command has read by itself. */
+    static ScenarioArgument of(String scenario) {
+        ScenarioArgument argument = new ScenarioArgument();
+        argument.scenario = scenario;
+        return argument;
+    }
+
     /** Opens it; every problem of the file comes out as one exception. */
     ReadyScenario open() {
-        return scenario.startsWith(DEMO)
-                ? new Scenarios().demo(scenario.substring(DEMO.length()))
-                : new Scenarios().open(path());
+        return isDemo() ? new Scenarios().demo(demo()) : new Scenarios().open(path());
+    }
+
+    /** Its text, for the page, which tells problems itself; one that can't be read comes out as an exception. */
+    FirstScenario first() {
+        return isDemo()
+                ? new FirstScenario(scenario, DemoScenarios.text(demo()))
+                : new FirstScenario(
+                        String.valueOf(path().getFileName()),
+                        SourceText.of(path()).text());
     }
 
     /** Its name without folder and ending, for the report's folder. */
     String name() {
-        if (scenario.startsWith(DEMO)) {
-            return scenario.substring(DEMO.length());
+        if (isDemo()) {
+            return demo();
         }
         String file = String.valueOf(path().getFileName());
         int dot = file.lastIndexOf('.');
         return dot > 0 ? file.substring(0, dot) : file;
+    }
+
+    private boolean isDemo() {
+        return scenario.startsWith(DEMO);
+    }
+
+    private String demo() {
+        return scenario.substring(DEMO.length());
     }
 
     private Path path() {

@@ -15,19 +15,20 @@ import java.util.Set;
  *
  * @param events in order of time, at least one
  */
-record EventLabel(List<Event> events) {
+public record EventLabel(List<Event> events) {
 
     /** Events nearer than this share of the scene are one mark: about the width of a line. */
     private static final double CLOSE_FRACTION = 0.006;
 
     private static final int LONGEST_SUBJECT = 20;
 
-    EventLabel {
+    /** Copies the list. */
+    public EventLabel {
         events = List.copyOf(events);
     }
 
     /** The marks of a run, the ones that matter most first. */
-    static List<EventLabel> of(List<Event> events, double durationS) {
+    public static List<EventLabel> of(List<Event> events, double durationS) {
         List<List<Event>> groups = new ArrayList<>();
         for (Event event : events) {
             if (rank(event.kind()) >= 0) {
@@ -45,12 +46,13 @@ record EventLabel(List<Event> events) {
         return labels;
     }
 
-    EventKind kind() {
+    /** What kind they all are. */
+    public EventKind kind() {
         return events.get(0).kind();
     }
 
     /** When the first of them happened (s). */
-    double timeS() {
+    public double timeS() {
         return events.get(0).timeS();
     }
 
@@ -60,7 +62,7 @@ record EventLabel(List<Event> events) {
     }
 
     /** Whether the voltage of the event is one of the voltages shown. */
-    boolean hasShownVoltage() {
+    public boolean hasShownVoltage() {
         return switch (kind()) {
             case WARNING_BEGAN, CUTOFF_TRIPPED, RUN_TIME_LIMIT_REACHED, CUTOFF_RECLOSED -> true;
             default -> false;
@@ -68,14 +70,20 @@ record EventLabel(List<Event> events) {
     }
 
     Color color() {
+        return tone().color();
+    }
+
+    /** What its colour means: held, warning or alarm. */
+    public Palette tone() {
         return switch (kind()) {
-            case CUTOFF_RECLOSED, LINK_CLOSED, LINK_OPENED -> Palette.HELD.color();
-            case WARNING_BEGAN -> Palette.WARNING.color();
-            default -> Palette.ALARM.color();
+            case CUTOFF_RECLOSED, LINK_CLOSED, LINK_OPENED -> Palette.HELD;
+            case WARNING_BEGAN -> Palette.WARNING;
+            default -> Palette.ALARM;
         };
     }
 
-    private String words() {
+    /** What happened, in two or three words. */
+    public String words() {
         int count = events.size();
         String times = count > 1 ? " ×" + count : "";
         return switch (kind()) {
