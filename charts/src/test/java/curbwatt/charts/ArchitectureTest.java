@@ -37,6 +37,7 @@ class ArchitectureTest {
                     "org.jfree..",
                     "org.apache.batik..",
                     "com.samskivert.mustache..",
+                    "com.sun.net.httpserver..",
                     "picocli.."),
             """
             run
@@ -45,6 +46,7 @@ class ArchitectureTest {
             wording: run
             output:  run wording
             report:  run style figure wording output
+            page:    run style figure wording output
             command: *
             """);
 

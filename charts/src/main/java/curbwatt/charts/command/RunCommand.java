@@ -69,7 +69,7 @@ final class RunCommand implements Callable<Integer> {
     public Integer call() {
         ReadyScenario ready = spaced(scenario.open());
         Path path = out == null ? Path.of("curbwatt-report").resolve(scenario.name()) : out;
-        ReportFolder folder = ReportFolder.ofRun(path);
+        ReportFolder folder = ReportFolder.ofReport(path);
         folder.check();
 
         PrintWriter err = spec.commandLine().getErr();

@@ -3,10 +3,13 @@ package curbwatt.charts.command;
 import curbwatt.charts.page.FirstScenario;
 import curbwatt.scenarios.assemble.ReadyScenario;
 import curbwatt.scenarios.assemble.Scenarios;
+import curbwatt.scenarios.file.Setting;
 import curbwatt.scenarios.json.SourceText;
 import curbwatt.scenarios.stock.DemoScenarios;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.List;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
 /** The scenario that a command works on. */
@@ -20,6 +23,15 @@ final class ScenarioArgument {
                     "A scenario file, or demo:NAME for one that ships with the program (curbwatt demo lists them).")
     private String scenario;
 
+    @Option(
+            names = "--set",
+            paramLabel = "PATH=VALUE",
+            description =
+                    "Sets a value of the scenario anew, checked like the file; may stand several times. The path is"
+                            + " spelt as in messages, with an entry's place or name in brackets:"
+                            + " --set \"vehicle.cutoffs[Equipment cutoff].tripV=11.6\". No value takes a key out.")
+    private List<String> settings = List.of();
+
     /** An argument that a command has read by itself. */
     static ScenarioArgument of(String scenario) {
         ScenarioArgument argument = new ScenarioArgument();
@@ -29,10 +41,11 @@ final class ScenarioArgument {
 
     /** Opens it; every problem of the file comes out as one exception. */
     ReadyScenario open() {
-        return isDemo() ? new Scenarios().demo(demo()) : new Scenarios().open(path());
+        List<Setting> set = settings.stream().map(ScenarioArgument::setting).toList();
+        return isDemo() ? new Scenarios().demo(demo(), set) : new Scenarios().open(path(), set);
     }
 
-    /** Its text, for the page, which tells problems itself; one that can't be read comes out as an exception. */
+    /** Its text as it stands in the file, for the page. */
     FirstScenario first() {
         return isDemo()
                 ? new FirstScenario(scenario, DemoScenarios.text(demo()))
@@ -57,6 +70,14 @@ final class ScenarioArgument {
 
     private String demo() {
         return scenario.substring(DEMO.length());
+    }
+
+    private static Setting setting(String text) {
+        try {
+            return Setting.of(text);
+        } catch (IllegalArgumentException e) {
+            throw new InputException("--set " + e.getMessage());
+        }
     }
 
     private Path path() {

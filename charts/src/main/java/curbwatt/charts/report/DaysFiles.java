@@ -7,8 +7,8 @@ import curbwatt.charts.output.RosterJson;
 import curbwatt.charts.run.RosterStory;
 import curbwatt.charts.wording.Heading;
 import curbwatt.charts.wording.RosterText;
-import java.nio.charset.StandardCharsets;
 import java.util.Collections;
+import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -20,11 +20,10 @@ public final class DaysFiles {
     /** Contents by name relative to the folder. */
     public static SortedMap<String, byte[]> of(RosterStory story) {
         SortedMap<String, byte[]> files = new TreeMap<>();
-        files.put("days.json", RosterJson.of(story).getBytes(StandardCharsets.UTF_8));
+        files.put("days.json", ReportFiles.bytes(RosterJson.of(story)));
         Heading heading = new RosterText(story).heading();
         Picture picture = DaysFigure.of(story, new Caption(heading.title(), heading.subtitle()));
-        files.put("charts/" + picture.name() + ".svg", picture.svg().getBytes(StandardCharsets.UTF_8));
-        files.put("charts/" + picture.name() + ".png", picture.png());
+        files.putAll(ReportFiles.pictures(List.of(picture)));
         return Collections.unmodifiableSortedMap(files);
     }
 }

@@ -7,6 +7,7 @@ import curbwatt.charts.run.RunStory;
 import java.nio.charset.StandardCharsets;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -22,14 +23,21 @@ public final class ReportFiles {
         files.put("report.html", bytes(HtmlReport.of(ReportBuilder.of(story, pictures))));
         files.put("result.json", bytes(ResultJson.of(story)));
         files.put("trace.csv", bytes(TraceCsv.of(story.trace())));
+        files.putAll(pictures(pictures));
+        return Collections.unmodifiableSortedMap(files);
+    }
+
+    /** Each picture as SVG and PNG, below {@code charts/}. */
+    static Map<String, byte[]> pictures(List<Picture> pictures) {
+        Map<String, byte[]> files = new TreeMap<>();
         for (Picture picture : pictures) {
             files.put("charts/" + picture.name() + ".svg", bytes(picture.svg()));
             files.put("charts/" + picture.name() + ".png", picture.png());
         }
-        return Collections.unmodifiableSortedMap(files);
+        return files;
     }
 
-    private static byte[] bytes(String text) {
+    static byte[] bytes(String text) {
         return text.getBytes(StandardCharsets.UTF_8);
     }
 }

@@ -36,7 +36,7 @@ final class LoadsUnderTest {
             boolean tested = on.contains(circuit.name());
             List<Load> loads =
                     circuit.loads().stream().map(load -> switched(load, tested)).toList();
-            circuits.add(new Circuit(circuit.name(), circuit.node(), circuit.feedOhm(), circuit.fuse(), loads));
+            circuits.add(circuit.withLoads(loads));
         }
         circuits.addAll(List.of(more));
         return new Vehicle(

@@ -100,4 +100,18 @@ public record Load(
     public boolean isOnIn(Set<String> stagesOn) {
         return stages.isEmpty() || stages.stream().anyMatch(stagesOn::contains);
     }
+
+    /** The same load drawing so many times as much: rated, standby and between its on-times. */
+    public Load drawing(double factor) {
+        return new Load(
+                name,
+                factor * ratedCurrentA,
+                ratedVoltageV,
+                voltageExponent,
+                factor * standbyCurrentA,
+                dropOut,
+                pattern.drawing(factor),
+                stages,
+                inrush);
+    }
 }

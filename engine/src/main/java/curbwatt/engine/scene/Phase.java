@@ -43,4 +43,14 @@ public record Phase(
     public Phase named(String other) {
         return new Phase(other, mode, durationS, air, speed, stages);
     }
+
+    /** The same phase of another length (s). */
+    public Phase lasting(double otherS) {
+        return new Phase(name, mode, otherS, air, speed, stages);
+    }
+
+    /** The same phase in other air. */
+    public Phase in(AirTemperature other) {
+        return new Phase(name, mode, durationS, other, speed, stages);
+    }
 }

@@ -6,6 +6,19 @@ import curbwatt.engine.result.CrankCheck;
 import curbwatt.engine.result.RunResult;
 import curbwatt.engine.scene.Phase;
 import curbwatt.engine.scene.Scene;
+import curbwatt.engine.simulation.book.PhaseBook;
+import curbwatt.engine.simulation.book.RunBook;
+import curbwatt.engine.simulation.device.Actions;
+import curbwatt.engine.simulation.device.EngineWatch;
+import curbwatt.engine.simulation.device.PackState;
+import curbwatt.engine.simulation.device.RestartWatch;
+import curbwatt.engine.simulation.network.CrankProbe;
+import curbwatt.engine.simulation.part.Batteries;
+import curbwatt.engine.simulation.part.CircuitState;
+import curbwatt.engine.simulation.part.EngineState;
+import curbwatt.engine.simulation.part.LinkState;
+import curbwatt.engine.simulation.part.LoadBank;
+import curbwatt.engine.simulation.record.Recorder;
 import curbwatt.engine.vehicle.BusNode;
 import curbwatt.engine.vehicle.Vehicle;
 import java.util.Optional;
@@ -76,7 +89,7 @@ final class SceneRun {
             end(phase, i == scene.phases().size() - 1);
         }
         event(EventKind.SCENE_ENDED, scene.name(), stepping.endV());
-        return book.result(timeS, restart.firstLostS(), watch);
+        return book.result(timeS, restart.firstLostS(), watch.raisedS(timeS), watch.raises());
     }
 
     private void event(EventKind kind, String subject, double voltageV) {

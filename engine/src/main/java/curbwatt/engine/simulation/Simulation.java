@@ -2,6 +2,7 @@ package curbwatt.engine.simulation;
 
 import curbwatt.engine.result.RunResult;
 import curbwatt.engine.scene.Scene;
+import curbwatt.engine.simulation.record.Recorder;
 import curbwatt.engine.vehicle.Vehicle;
 import java.util.Objects;
 
@@ -23,6 +24,16 @@ public record Simulation(Vehicle vehicle, Scene scene) {
     /** A simulation of a vehicle in a scene. */
     public static Simulation of(Vehicle vehicle, Scene scene) {
         return new Simulation(vehicle, scene);
+    }
+
+    /** The same scene with another vehicle. */
+    public Simulation with(Vehicle other) {
+        return new Simulation(other, scene);
+    }
+
+    /** The same vehicle in another scene. */
+    public Simulation in(Scene other) {
+        return new Simulation(vehicle, other);
     }
 
     /** Runs the scene from start to end, handing each step to the recorder. */

@@ -1,6 +1,7 @@
 package curbwatt.engine.simulation;
 
 import curbwatt.engine.quantity.Require;
+import curbwatt.engine.simulation.part.NodePoint;
 
 /**
  * How long a step may be.

@@ -1,5 +1,11 @@
 package curbwatt.engine.simulation;
 
+import curbwatt.engine.simulation.book.EngineBook;
+import curbwatt.engine.simulation.device.CutoffState;
+import curbwatt.engine.simulation.network.SenseTap;
+import curbwatt.engine.simulation.part.Batteries;
+import curbwatt.engine.simulation.part.OperatingPoint;
+import curbwatt.engine.simulation.record.Step;
 import java.util.Optional;
 
 /** The step being shown to recorders; one object, filled anew for each step. */

@@ -1,6 +1,13 @@
 package curbwatt.engine.simulation;
 
 import curbwatt.engine.scene.Scene;
+import curbwatt.engine.simulation.network.Network;
+import curbwatt.engine.simulation.network.NodeSolver;
+import curbwatt.engine.simulation.part.Batteries;
+import curbwatt.engine.simulation.part.EngineState;
+import curbwatt.engine.simulation.part.LinkState;
+import curbwatt.engine.simulation.part.LoadBank;
+import curbwatt.engine.simulation.part.OperatingPoint;
 import curbwatt.engine.vehicle.Vehicle;
 import java.util.Optional;
 

@@ -22,4 +22,9 @@ public record BatteryInstallation(String name, Battery battery, double thermalTi
         Objects.requireNonNull(battery, "battery");
         Require.inside("thermalTimeConstantS", thermalTimeConstantS, 60, 864000, "s");
     }
+
+    /** The same place with another battery in it. */
+    public BatteryInstallation with(Battery other) {
+        return new BatteryInstallation(name, other, thermalTimeConstantS);
+    }
 }

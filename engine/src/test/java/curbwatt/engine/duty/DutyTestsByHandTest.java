@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import curbwatt.engine.duty.DutyOutcome.Answer;
 import curbwatt.engine.result.RunResult;
-import curbwatt.engine.simulation.Recorder;
 import curbwatt.engine.simulation.Simulation;
+import curbwatt.engine.simulation.record.Recorder;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 

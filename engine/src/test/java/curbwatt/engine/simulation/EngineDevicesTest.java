@@ -14,6 +14,7 @@ import curbwatt.engine.powertrain.Fuel;
 import curbwatt.engine.powertrain.FuelRate;
 import curbwatt.engine.powertrain.IdleBurn;
 import curbwatt.engine.result.RunResult;
+import curbwatt.engine.simulation.record.Recorder;
 import curbwatt.engine.vehicle.BatteryInstallation;
 import curbwatt.engine.vehicle.Circuit;
 import curbwatt.engine.vehicle.EngineEquipment;

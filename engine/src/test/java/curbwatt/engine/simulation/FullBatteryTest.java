@@ -8,6 +8,7 @@ import curbwatt.engine.battery.Chemistry;
 import curbwatt.engine.control.RecloseRule;
 import curbwatt.engine.event.EventKind;
 import curbwatt.engine.result.RunResult;
+import curbwatt.engine.simulation.record.Recorder;
 import curbwatt.engine.vehicle.BatteryInstallation;
 import curbwatt.engine.vehicle.Circuit;
 import curbwatt.engine.vehicle.Vehicle;

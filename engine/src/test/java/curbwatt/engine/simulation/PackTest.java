@@ -12,6 +12,7 @@ import curbwatt.engine.link.BatteryLink;
 import curbwatt.engine.protection.PackProtection;
 import curbwatt.engine.result.RunResult;
 import curbwatt.engine.scene.Scene;
+import curbwatt.engine.simulation.record.Recorder;
 import curbwatt.engine.vehicle.AuxiliaryBattery;
 import curbwatt.engine.vehicle.BatteryInstallation;
 import curbwatt.engine.vehicle.BusNode;

@@ -14,6 +14,7 @@ import curbwatt.engine.result.ChargeLedger;
 import curbwatt.engine.result.EnergyLedger;
 import curbwatt.engine.result.RunResult;
 import curbwatt.engine.scene.Scene;
+import curbwatt.engine.simulation.record.Recorder;
 import curbwatt.engine.vehicle.BatteryInstallation;
 import curbwatt.engine.vehicle.Circuit;
 import curbwatt.engine.vehicle.Vehicle;

@@ -11,6 +11,7 @@ import curbwatt.engine.event.Event;
 import curbwatt.engine.event.EventKind;
 import curbwatt.engine.load.Load;
 import curbwatt.engine.result.RunResult;
+import curbwatt.engine.simulation.record.Recorder;
 import curbwatt.engine.vehicle.BusNode;
 import curbwatt.engine.vehicle.Circuit;
 import curbwatt.engine.vehicle.Vehicle;

@@ -19,6 +19,8 @@ import curbwatt.engine.load.Load;
 import curbwatt.engine.load.LoadPattern;
 import curbwatt.engine.result.RunResult;
 import curbwatt.engine.result.TraceRow;
+import curbwatt.engine.simulation.record.Recorder;
+import curbwatt.engine.simulation.record.TraceRecorder;
 import curbwatt.engine.vehicle.BatteryInstallation;
 import curbwatt.engine.vehicle.Circuit;
 import curbwatt.engine.vehicle.Vehicle;

@@ -24,6 +24,7 @@ import curbwatt.engine.result.RunResult;
 import curbwatt.engine.scene.InitialState;
 import curbwatt.engine.scene.Phase;
 import curbwatt.engine.scene.Scene;
+import curbwatt.engine.simulation.record.Recorder;
 import curbwatt.engine.vehicle.AuxiliaryBattery;
 import curbwatt.engine.vehicle.BatteryInstallation;
 import curbwatt.engine.vehicle.BusNode;

@@ -11,6 +11,8 @@ import curbwatt.engine.event.Event;
 import curbwatt.engine.event.EventKind;
 import curbwatt.engine.result.RunResult;
 import curbwatt.engine.result.TraceRow;
+import curbwatt.engine.simulation.record.Recorder;
+import curbwatt.engine.simulation.record.TraceRecorder;
 import curbwatt.engine.vehicle.Circuit;
 import curbwatt.engine.vehicle.Vehicle;
 import java.util.List;

@@ -7,6 +7,8 @@ import static org.assertj.core.api.Assertions.within;
 import curbwatt.engine.load.Loads;
 import curbwatt.engine.result.Trace;
 import curbwatt.engine.result.TraceRow;
+import curbwatt.engine.simulation.record.Step;
+import curbwatt.engine.simulation.record.TraceRecorder;
 import curbwatt.engine.vehicle.Bench;
 import curbwatt.engine.vehicle.Circuit;
 import java.util.List;

@@ -15,6 +15,7 @@ import curbwatt.engine.result.ChargeLedger;
 import curbwatt.engine.result.EnergyLedger;
 import curbwatt.engine.result.RunResult;
 import curbwatt.engine.scene.Scene;
+import curbwatt.engine.simulation.record.Recorder;
 import curbwatt.engine.vehicle.AuxiliaryBattery;
 import curbwatt.engine.vehicle.BatteryInstallation;
 import curbwatt.engine.vehicle.BusNode;

@@ -1,0 +1,121 @@
+package curbwatt.engine.simulation.book;
+
+import curbwatt.engine.battery.Chemistry;
+import curbwatt.engine.battery.ElectrolyteFreezing;
+import curbwatt.engine.battery.Terminal;
+import curbwatt.engine.result.BatterySummary;
+import curbwatt.engine.simulation.part.BatteryWork;
+import curbwatt.engine.simulation.part.NodePoint;
+
+/** Adds up one battery. */
+final class BatteryBook {
+
+    private static final double SECONDS_PER_HOUR = 3600;
+    private static final double REFERENCE_C = 25;
+
+    private final String name;
+    private final BatteryWork battery;
+    private final Terminal reference;
+    private final ElectrolyteFreezing freezing = new ElectrolyteFreezing();
+    private final double startRemovedAh;
+    private final double startStoredWh;
+    private final double startCharge;
+    private double stepStartCharge;
+    private double lowestCharge;
+    private double lowestV = Double.POSITIVE_INFINITY;
+    private double dischargedAs;
+    private double chargedAs;
+    private double gassedAs;
+    private double selfDischargedAs;
+    private double lossWs;
+    private double gassingWs;
+    private double freezingMarginK = Double.POSITIVE_INFINITY;
+
+    BatteryBook(String name, BatteryWork battery) {
+        this.name = name;
+        this.battery = battery;
+        reference = battery.battery.at(REFERENCE_C);
+        startRemovedAh = battery.removedAh();
+        startStoredWh = storedWh();
+        startCharge = battery.stateOfChargeFraction();
+        stepStartCharge = startCharge;
+        lowestCharge = startCharge;
+    }
+
+    /** Adds a step that ends in the battery's present state. */
+    public void add(double lengthS, NodePoint start, NodePoint end) {
+        double half = 0.5 * lengthS;
+        double deliveredAs = half * (start.batteryA() + end.batteryA());
+        if (deliveredAs > 0) {
+            dischargedAs += deliveredAs;
+        } else {
+            chargedAs -= deliveredAs;
+        }
+        gassedAs += half * (start.gasA + end.gasA);
+        selfDischargedAs += lengthS * battery.selfDischargeA();
+        gassingWs += half * (start.nodeV * start.gasA + end.nodeV * end.gasA);
+        double endCharge = battery.stateOfChargeFraction();
+        double startRestV = reference.restVoltageV(stepStartCharge);
+        double endRestV = reference.restVoltageV(endCharge);
+        lossWs += half
+                * ((startRestV - start.nodeV) * start.mainA
+                        + (endRestV - end.nodeV) * end.mainA
+                        + battery.selfDischargeA() * (startRestV + endRestV));
+        stepStartCharge = endCharge;
+        lowestCharge = Math.min(lowestCharge, endCharge);
+        lowestV = Math.min(lowestV, Math.min(start.nodeV, end.nodeV));
+    }
+
+    /** Notes how far the battery is from freezing. */
+    public void noteCold() {
+        if (battery.battery.parameters().chemistry() == Chemistry.LFP) {
+            return;
+        }
+        freezingMarginK =
+                Math.min(freezingMarginK, battery.temperatureC() - freezing.freezingC(battery.stateOfChargeFraction()));
+    }
+
+    public BatterySummary summary() {
+        return new BatterySummary(
+                name,
+                startCharge,
+                battery.stateOfChargeFraction(),
+                lowestCharge,
+                dischargedAs / SECONDS_PER_HOUR,
+                chargedAs / SECONDS_PER_HOUR,
+                lowestV,
+                freezingMarginK);
+    }
+
+    public double removedAh() {
+        return battery.removedAh() - startRemovedAh;
+    }
+
+    double deliveredAs() {
+        return dischargedAs - chargedAs;
+    }
+
+    double gassedAs() {
+        return gassedAs;
+    }
+
+    double selfDischargedAs() {
+        return selfDischargedAs;
+    }
+
+    public double releasedWh() {
+        return startStoredWh - storedWh();
+    }
+
+    double lossWs() {
+        return lossWs;
+    }
+
+    double gassingWs() {
+        return gassingWs;
+    }
+
+    private double storedWh() {
+        return reference.storedWh(battery.stateOfChargeFraction());
+    }
+}

@@ -1,0 +1,76 @@
+package curbwatt.engine.simulation.book;
+
+import curbwatt.engine.result.CircuitSummary;
+import curbwatt.engine.result.LoadSummary;
+import curbwatt.engine.simulation.part.CircuitState;
+import curbwatt.engine.simulation.part.LoadState;
+import curbwatt.engine.simulation.part.OperatingPoint;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** Adds up what one circuit lives through. */
+final class CircuitBook {
+
+    private final CircuitState state;
+    private final int place;
+    private OptionalDouble firstLostS = OptionalDouble.empty();
+    private String lostBy = "";
+    private double disconnectedS;
+    private double chargeAs;
+    private double peakA;
+    private double lowestAtS;
+    private double lowestV = Double.POSITIVE_INFINITY;
+
+    CircuitBook(CircuitState state, int place) {
+        this.state = state;
+        this.place = place;
+    }
+
+    public void add(double fromS, double lengthS, OperatingPoint start, OperatingPoint end) {
+        if (!state.isFed()) {
+            disconnectedS += lengthS;
+            return;
+        }
+        chargeAs += 0.5 * lengthS * (start.circuitA[place] + end.circuitA[place]);
+        peakA = Math.max(peakA, Math.max(start.circuitA[place], end.circuitA[place]));
+        noteVoltage(fromS, start.farV[place]);
+        noteVoltage(fromS + lengthS, end.farV[place]);
+        for (int i = 0; i < state.loads.size(); i++) {
+            LoadState load = state.loads.get(i);
+            if (load.droppedOut) {
+                load.droppedOutS += lengthS;
+            }
+        }
+    }
+
+    private void noteVoltage(double timeS, double farV) {
+        if (farV < lowestV) {
+            lowestV = farV;
+            lowestAtS = timeS;
+        }
+    }
+
+    /** Notes that the supply was taken away. */
+    public void lost(double timeS, String by) {
+        if (firstLostS.isEmpty()) {
+            firstLostS = OptionalDouble.of(timeS);
+            lostBy = by;
+        }
+    }
+
+    public CircuitSummary summary() {
+        return new CircuitSummary(
+                state.circuit.name(), firstLostS, lostBy, disconnectedS, chargeAs / 3600, peakA, lowestAtS, lowestV);
+    }
+
+    public List<LoadSummary> loads() {
+        return state.loads.stream()
+                .map(load -> new LoadSummary(
+                        load.load.name(),
+                        state.circuit.name(),
+                        load.dropOuts == 0 ? OptionalDouble.empty() : OptionalDouble.of(load.firstDropOutS),
+                        load.dropOuts,
+                        load.droppedOutS))
+                .toList();
+    }
+}

@@ -1,0 +1,56 @@
+package curbwatt.engine.simulation.book;
+
+import curbwatt.engine.result.PhaseSummary;
+import curbwatt.engine.scene.Phase;
+import curbwatt.engine.simulation.part.OperatingPoint;
+import java.util.OptionalDouble;
+
+/** Adds up one phase. */
+public final class PhaseBook {
+
+    private final Phase phase;
+    private final double startS;
+    private final boolean engineRuns;
+    private final double startCharge;
+    private final OptionalDouble alternatorCapacityA;
+    private double loadAs;
+    private double alternatorAs;
+    private double batteryAs;
+    private double lowestV = Double.POSITIVE_INFINITY;
+    private double highestV = Double.NEGATIVE_INFINITY;
+
+    public PhaseBook(
+            Phase phase, double startS, boolean engineRuns, double startCharge, OptionalDouble alternatorCapacityA) {
+        this.phase = phase;
+        this.startS = startS;
+        this.engineRuns = engineRuns;
+        this.startCharge = startCharge;
+        this.alternatorCapacityA = alternatorCapacityA;
+    }
+
+    public void add(double lengthS, OperatingPoint start, OperatingPoint end) {
+        double half = 0.5 * lengthS;
+        loadAs += half * (start.loadA() + end.loadA());
+        alternatorAs += half * (start.starter.sourceA + end.starter.sourceA);
+        batteryAs += half * (start.batteriesA() + end.batteriesA());
+        lowestV = Math.min(lowestV, Math.min(start.starter.nodeV, end.starter.nodeV));
+        highestV = Math.max(highestV, Math.max(start.starter.nodeV, end.starter.nodeV));
+    }
+
+    public PhaseSummary summary(double endCharge) {
+        double lengthS = phase.durationS();
+        return new PhaseSummary(
+                phase.name(),
+                startS,
+                lengthS,
+                engineRuns,
+                loadAs / lengthS,
+                alternatorAs / lengthS,
+                batteryAs / lengthS,
+                lowestV,
+                highestV,
+                startCharge,
+                endCharge,
+                alternatorCapacityA);
+    }
+}

@@ -1,0 +1,140 @@
+package curbwatt.engine.simulation.book;
+
+import curbwatt.engine.event.Event;
+import curbwatt.engine.event.EventKind;
+import curbwatt.engine.result.BatterySummary;
+import curbwatt.engine.result.CrankCheck;
+import curbwatt.engine.result.LoadSummary;
+import curbwatt.engine.result.PhaseSummary;
+import curbwatt.engine.result.RunResult;
+import curbwatt.engine.simulation.part.Batteries;
+import curbwatt.engine.simulation.part.CircuitState;
+import curbwatt.engine.simulation.part.EngineState;
+import curbwatt.engine.simulation.part.LinkState;
+import curbwatt.engine.simulation.part.OperatingPoint;
+import curbwatt.engine.vehicle.Vehicle;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Everything that a run notes down on its way. */
+public final class RunBook {
+
+    private final Batteries batteries;
+    private final List<Event> events = new ArrayList<>();
+    private final List<CrankCheck> crankChecks = new ArrayList<>();
+    private final List<PhaseSummary> phases = new ArrayList<>();
+    private final List<CircuitBook> circuits = new ArrayList<>();
+    private final List<BatteryBook> batteryBooks = new ArrayList<>();
+    private final Optional<LinkBook> link;
+    private final LedgerBook ledger;
+    private final EngineBook engineBook;
+    private PhaseBook phase;
+    private double lowestV = Double.POSITIVE_INFINITY;
+    private double lowestAtS;
+    private long steps;
+
+    public RunBook(Vehicle vehicle, Batteries batteries, List<CircuitState> states, Optional<LinkState> linkState) {
+        this.batteries = batteries;
+        batteryBooks.add(new BatteryBook(vehicle.battery().name(), batteries.starter()));
+        vehicle.auxiliary()
+                .ifPresent(second ->
+                        batteryBooks.add(new BatteryBook(second.installation().name(), batteries.auxiliary())));
+        link = linkState.map(
+                state -> new LinkBook(vehicle.auxiliary().orElseThrow().linkName(), state));
+        ledger = new LedgerBook(batteryBooks);
+        engineBook = new EngineBook(vehicle.engine().fuel());
+        for (int c = 0; c < states.size(); c++) {
+            circuits.add(new CircuitBook(states.get(c), c));
+        }
+    }
+
+    public void event(double timeS, EventKind kind, String subject, double voltageV, double charge) {
+        events.add(new Event(timeS, kind, subject, voltageV, charge));
+    }
+
+    public EngineBook engine() {
+        return engineBook;
+    }
+
+    public void engineStarted() {
+        engineBook.started();
+    }
+
+    public void crankCheck(CrankCheck check) {
+        crankChecks.add(check);
+    }
+
+    public void begin(PhaseBook next) {
+        phase = next;
+        noteCold();
+    }
+
+    public void endPhase() {
+        phases.add(phase.summary(batteries.starter().stateOfChargeFraction()));
+        noteCold();
+    }
+
+    public void lost(int circuit, double timeS, String by) {
+        circuits.get(circuit).lost(timeS, by);
+    }
+
+    /** Adds a step that ends in the batteries' present state. */
+    public void add(double startS, double lengthS, OperatingPoint start, OperatingPoint end, EngineState engine) {
+        steps++;
+        engineBook.add(startS, lengthS, start, end, engine);
+        batteryBooks.get(0).add(lengthS, start.starter, end.starter);
+        if (batteries.areTwo()) {
+            batteryBooks.get(1).add(lengthS, start.equipment, end.equipment);
+            link.orElseThrow().add(lengthS, start, end);
+        }
+        ledger.add(lengthS, start, end);
+        phase.add(lengthS, start, end);
+        for (int c = 0; c < circuits.size(); c++) {
+            circuits.get(c).add(startS, lengthS, start, end);
+        }
+        if (start.starter.nodeV < lowestV) {
+            lowestV = start.starter.nodeV;
+            lowestAtS = startS;
+        }
+        if (end.starter.nodeV < lowestV) {
+            lowestV = end.starter.nodeV;
+            lowestAtS = startS + lengthS;
+        }
+    }
+
+    /** Notes how far the batteries are from freezing. */
+    public void noteCold() {
+        batteryBooks.forEach(BatteryBook::noteCold);
+    }
+
+    public RunResult result(double durationS, OptionalDouble restartTimeS, double raisedS, int raises) {
+        events.sort(Comparator.comparingDouble(Event::timeS));
+        List<LoadSummary> loads =
+                circuits.stream().flatMap(circuit -> circuit.loads().stream()).toList();
+        List<BatterySummary> summaries =
+                batteryBooks.stream().map(BatteryBook::summary).toList();
+        BatterySummary starter = summaries.get(0);
+        return new RunResult(
+                durationS,
+                events,
+                crankChecks,
+                restartTimeS,
+                phases,
+                circuits.stream().map(CircuitBook::summary).toList(),
+                loads,
+                summaries,
+                link.map(LinkBook::summary),
+                engineBook.summary(raisedS, raises),
+                ledger.charge(),
+                ledger.energy(),
+                lowestV,
+                lowestAtS,
+                starter.endChargeFraction(),
+                starter.lowestChargeFraction(),
+                starter.smallestFreezingMarginK(),
+                steps);
+    }
+}

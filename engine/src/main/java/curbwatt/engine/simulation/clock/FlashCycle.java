@@ -1,0 +1,97 @@
+package curbwatt.engine.simulation.clock;
+
+import curbwatt.engine.load.LoadPattern;
+import curbwatt.engine.load.OnInterval;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.TreeSet;
+
+/**
+ * The edges of one load's pattern, one after the other.
+ *
+ * <p>Times are whole nanoseconds, so that edges that coincide on paper coincide here, after any number of cycles.
+ */
+final class FlashCycle implements EdgeTrain {
+
+    private static final double NS_PER_MS = 1e6;
+    private static final double NS_PER_S = 1e9;
+
+    private final long periodNs;
+    private final long[] edgeNs;
+    private final boolean[] litAfter;
+    private int next;
+    private long cycleStartNs;
+    private boolean lit;
+
+    private FlashCycle(long periodNs, List<long[]> intervalsNs) {
+        this.periodNs = periodNs;
+        List<Long> edges = new ArrayList<>();
+        List<Boolean> states = new ArrayList<>();
+        TreeSet<Long> candidates = new TreeSet<>();
+        for (long[] interval : intervalsNs) {
+            candidates.add(Math.floorMod(interval[0], periodNs));
+            candidates.add(Math.floorMod(interval[1], periodNs));
+        }
+        for (long candidate : candidates) {
+            boolean after = isLitAt(candidate, intervalsNs);
+            if (after != isLitAt(candidate - 1, intervalsNs)) {
+                edges.add(candidate);
+                states.add(after);
+            }
+        }
+        edgeNs = edges.stream().mapToLong(Long::longValue).toArray();
+        litAfter = new boolean[edgeNs.length];
+        for (int i = 0; i < litAfter.length; i++) {
+            litAfter[i] = states.get(i);
+        }
+        lit = isLitAt(0, intervalsNs);
+        if (edgeNs.length > 0 && edgeNs[0] == 0) {
+            advance();
+        }
+    }
+
+    public static FlashCycle of(LoadPattern pattern) {
+        if (pattern instanceof LoadPattern.Flashing flashing) {
+            List<long[]> intervals = new ArrayList<>();
+            for (OnInterval on : flashing.onIntervals()) {
+                intervals.add(new long[] {
+                    Math.round((on.fromMs() + flashing.phaseMs()) * NS_PER_MS),
+                    Math.round((on.toMs() + flashing.phaseMs()) * NS_PER_MS)
+                });
+            }
+            return new FlashCycle(Math.round(flashing.clock().periodMs() * NS_PER_MS), intervals);
+        }
+        if (pattern instanceof LoadPattern.Duty duty) {
+            long fromNs = Math.round(duty.offsetS() * NS_PER_S);
+            return new FlashCycle(Math.round(duty.everyS() * NS_PER_S), List.of(new long[] {
+                fromNs, fromNs + Math.round(duty.onS() * NS_PER_S)
+            }));
+        }
+        return new FlashCycle(1, List.of(new long[] {0, 1}));
+    }
+
+    private boolean isLitAt(long timeNs, List<long[]> intervalsNs) {
+        return intervalsNs.stream()
+                .anyMatch(interval -> Math.floorMod(timeNs - interval[0], periodNs) < interval[1] - interval[0]);
+    }
+
+    @Override
+    public boolean isLit() {
+        return lit;
+    }
+
+    @Override
+    public long nextEdgeNs() {
+        return edgeNs.length == 0 ? NEVER : cycleStartNs + edgeNs[next];
+    }
+
+    @Override
+    public void advance() {
+        lit = litAfter[next];
+        next++;
+        if (next == edgeNs.length) {
+            next = 0;
+            cycleStartNs += periodNs;
+        }
+    }
+}

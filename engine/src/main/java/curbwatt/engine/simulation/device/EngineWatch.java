@@ -1,0 +1,149 @@
+package curbwatt.engine.simulation.device;
+
+import curbwatt.engine.control.AutomaticStart;
+import curbwatt.engine.control.HighIdleControl;
+import curbwatt.engine.control.IdleTrigger;
+import curbwatt.engine.control.SensePoint;
+import curbwatt.engine.powertrain.EngineMode;
+import curbwatt.engine.simulation.network.SenseTap;
+import curbwatt.engine.simulation.part.EngineState;
+import curbwatt.engine.simulation.part.OperatingPoint;
+import curbwatt.engine.vehicle.EngineEquipment;
+import java.util.Optional;
+import java.util.function.DoublePredicate;
+import java.util.function.Function;
+
+/**
+ * The devices that act on the engine, between steps: their settings decide, this class remembers and finds the times.
+ *
+ * <p>A device waits for its wish to hold for a delay. Within a step voltage and current run straight, so the moment at
+ * which
+ * a wish begins or ends is found on that line, and the step is cut there.
+ */
+public final class EngineWatch {
+
+    private static final int HALVINGS = 50;
+    /** Past a crossing by this, so that the wish is plainly changed there (s). */
+    private static final double PLAINLY_S = 1e-7;
+
+    private final Optional<HighIdleControl> highIdle;
+    private final Optional<AutomaticStart> automatic;
+    private final SenseTap idleTap;
+    private final SenseTap startTap;
+    private HighIdleControl.State idleState;
+    private AutomaticStart.State startState;
+
+    public EngineWatch(EngineEquipment equipment, Function<SensePoint, SenseTap> taps) {
+        highIdle = equipment.highIdle();
+        automatic = equipment.automaticStart();
+        idleTap = highIdle.map(HighIdleControl::trigger)
+                .filter(IdleTrigger.BelowVoltage.class::isInstance)
+                .map(trigger -> taps.apply(((IdleTrigger.BelowVoltage) trigger).sense()))
+                .orElse(SenseTap.starterNode());
+        startTap = automatic.map(device -> taps.apply(device.sense())).orElse(SenseTap.starterNode());
+        idleState = highIdle.map(HighIdleControl::start).orElse(null);
+        startState = automatic.map(AutomaticStart::start).orElse(null);
+    }
+
+    public boolean isRaised() {
+        return idleState != null && idleState.raised();
+    }
+
+    /** Whether the automatic start has, or wants, the engine running. */
+    public boolean wantsRunning() {
+        return startState != null && startState.running();
+    }
+
+    /** The start that it asked for did not succeed. */
+    public void startFailed(double timeS) {
+        startState = automatic.orElseThrow().failed(startState, timeS);
+    }
+
+    public void phaseBegan() {
+        automatic.ifPresent(device -> startState = device.phaseBegan(startState));
+    }
+
+    public int raises() {
+        return idleState == null ? 0 : idleState.raises();
+    }
+
+    public double raisedS(double timeS) {
+        return idleState == null ? 0 : idleState.raisedS(timeS);
+    }
+
+    /** Time in a step at which a wish changes or a device acts; positive infinity: nothing happens (s). */
+    public double firstS(double timeS, double lengthS, OperatingPoint start, OperatingPoint end, EngineState engine) {
+        double firstS = Double.POSITIVE_INFINITY;
+        if (highIdle.isPresent() && engine.idles()) {
+            HighIdleControl control = highIdle.get();
+            HighIdleControl.State now = idle(control, idleState, timeS, start, engine);
+            firstS = Math.min(
+                    changeS(
+                            lengthS,
+                            share -> control.wishes(
+                                    now, between(idleTap, start, end, share), batteryA(start, end, share))),
+                    dueS(control.actsAtS(now), timeS));
+        }
+        if (automatic.isPresent() && engine.phase().mode() == EngineMode.OFF) {
+            AutomaticStart device = automatic.get();
+            AutomaticStart.State now = automatic(device, startState, timeS, start, engine);
+            firstS = Math.min(
+                    firstS,
+                    Math.min(
+                            changeS(
+                                    lengthS,
+                                    share -> device.wishes(
+                                            now, between(startTap, start, end, share), batteryA(start, end, share))),
+                            dueS(device.actsAtS(now), timeS)));
+        }
+        return firstS;
+    }
+
+    private static double dueS(double atS, double timeS) {
+        return Math.max(0, atS - timeS);
+    }
+
+    private static double changeS(double lengthS, DoublePredicate wishesAtShare) {
+        boolean before = wishesAtShare.test(0);
+        if (lengthS == 0 || wishesAtShare.test(1) == before) {
+            return Double.POSITIVE_INFINITY;
+        }
+        double same = 0;
+        double other = 1;
+        for (int i = 0; i < HALVINGS && (other - same) * lengthS > 1e-9; i++) {
+            double middle = 0.5 * (same + other);
+            if (wishesAtShare.test(middle) == before) {
+                same = middle;
+            } else {
+                other = middle;
+            }
+        }
+        return Math.min(lengthS, other * lengthS + PLAINLY_S);
+    }
+
+    private static double between(SenseTap tap, OperatingPoint start, OperatingPoint end, double share) {
+        return tap.voltageV(start) + share * (tap.voltageV(end) - tap.voltageV(start));
+    }
+
+    private static double batteryA(OperatingPoint start, OperatingPoint end, double share) {
+        return start.starter.batteryA() + share * (end.starter.batteryA() - start.starter.batteryA());
+    }
+
+    /** Takes note of a step. */
+    public void advance(double timeS, double endS, OperatingPoint start, OperatingPoint end, EngineState engine) {
+        highIdle.ifPresent(control ->
+                idleState = idle(control, idle(control, idleState, timeS, start, engine), endS, end, engine));
+        automatic.ifPresent(device ->
+                startState = automatic(device, automatic(device, startState, timeS, start, engine), endS, end, engine));
+    }
+
+    private HighIdleControl.State idle(
+            HighIdleControl control, HighIdleControl.State state, double timeS, OperatingPoint at, EngineState engine) {
+        return control.next(state, timeS, engine.idles(), idleTap.voltageV(at), at.starter.batteryA());
+    }
+
+    private AutomaticStart.State automatic(
+            AutomaticStart device, AutomaticStart.State state, double timeS, OperatingPoint at, EngineState engine) {
+        return device.next(state, timeS, engine.phase().mode(), startTap.voltageV(at), at.starter.batteryA());
+    }
+}

@@ -1,0 +1,298 @@
+package curbwatt.engine.simulation.network;
+
+import curbwatt.engine.battery.Terminal;
+import curbwatt.engine.simulation.part.BatteryWork;
+import curbwatt.engine.simulation.part.CircuitDraw;
+import curbwatt.engine.simulation.part.CircuitState;
+import curbwatt.engine.simulation.part.NodePoint;
+import java.util.List;
+
+/**
+ * Solves one node: battery, a regulated source, a given current and the node's circuits under one voltage.
+ *
+ * <p>The unknown is the current I of the battery's main reaction, because everything else is explicit in it:
+ *
+ * <pre>
+ *   f(I) = I − I_gas(V) + I_source + I_given − I_loads(V) − P/V,   V = V_battery(I),   f(I) = 0
+ * </pre>
+ *
+ * <p>f starts below zero at no current and rises; with constant-power loads it turns back beyond the most that battery
+ * and
+ * feeds can deliver. Newton's method from below finds the first root, the one with the high voltage. If f turns, or the
+ * voltage falls under the floor, before it has reached zero, there is no operating point.
+ *
+ * <p>The regulator is tried first: if the source can hold its set-point, the voltage is known and only the battery's
+ * current at that voltage is asked for. Otherwise the source gives its largest current.
+ *
+ * <p>Gassing flows only while the main reaction does not discharge; in the narrow range where a surplus is smaller
+ * than the
+ * gassing current, the main reaction rests and gassing takes the surplus.
+ */
+public final class NodeSolver {
+
+    /**
+     * Voltage below which a 12 V node counts as collapsed (V): 1 V a cell, the end of the long EN 60095-1 start test.
+     */
+    static final double FLOOR_V = 6;
+
+    /** More than any battery reaches by gassing (V). */
+    private static final double CEILING_V = 40;
+
+    private static final int MOST_ITERATIONS = 80;
+    private static final double TOLERANCE_A = 4e-12;
+    /** Share of the last good voltage at which a circuit on the verge of its own collapse has collapsed. */
+    private static final double NEAR_FRACTION = 0.98;
+
+    private final List<CircuitState> circuits;
+    private Terminal terminal;
+    private double openV;
+    private double idleV;
+    private double surface;
+    private double chargingSurface;
+    private boolean mayDischarge;
+    private double givenA;
+    private double givenW;
+    private double loadA;
+    private double circuitsA;
+    private double loadSlope;
+    private CircuitState failedCircuit;
+
+    public NodeSolver(List<CircuitState> circuits) {
+        this.circuits = circuits;
+    }
+
+    /** How a solve ended. */
+    public enum Outcome {
+        SOLVED,
+        /** A circuit can't be fed: {@link #failedCircuit()} says which. */
+        CIRCUIT_COLLAPSED,
+        /** The node itself has no operating point. */
+        NODE_COLLAPSED
+    }
+
+    public CircuitState failedCircuit() {
+        return failedCircuit;
+    }
+
+    /** Gives the node a current from elsewhere (A), and asks a power of it for elsewhere (W), in the next solves. */
+    public void give(double currentA, double askedW) {
+        givenA = currentA;
+        givenW = askedW;
+    }
+
+    /**
+     * Solves for a battery state.
+     *
+     * @param sourceMaxA largest current of the regulated source; 0: there is none
+     * @param setPointV voltage that the source holds
+     * @param guess solution to start from and to fill in
+     */
+    public Outcome solve(BatteryWork battery, double sourceMaxA, double setPointV, NodePoint guess) {
+        look(battery);
+        double sourceA = 0;
+        if (sourceMaxA > 0) {
+            double askedA = regulate(setPointV, guess);
+            if (askedA >= 0 && askedA <= sourceMaxA) {
+                return Outcome.SOLVED;
+            }
+            sourceA = askedA < 0 ? 0 : sourceMaxA;
+        }
+        if (!drawAt(idleV)) {
+            return Outcome.CIRCUIT_COLLAPSED;
+        }
+        double surplusA = sourceA + givenA - loadA;
+        if (surplusA < 0 && !mayDischarge) {
+            return Outcome.NODE_COLLAPSED;
+        }
+        if (surplusA < 0) {
+            double coldA = -surplusA;
+            double warmA = guess.nodeV > FLOOR_V && drawAt(guess.nodeV) ? Math.max(0, loadA - sourceA - givenA) : coldA;
+            Outcome warm = discharging(warmA, sourceA, guess);
+            return warm == Outcome.SOLVED || warmA == coldA ? warm : discharging(coldA, sourceA, guess);
+        }
+        double restGasA = terminal.gassingA(idleV);
+        if (surplusA <= restGasA) {
+            return accept(guess, idleV, 0, surplusA, sourceA, -chargingSlope());
+        }
+        return chargingSurface >= 1 ? gassingAlone(sourceA, guess) : charging(Math.min(guess.mainA, 0), sourceA, guess);
+    }
+
+    /**
+     * Fills in the point at the set-point, and says what it asks of the source (A); infinity: a feed would collapse.
+     */
+    private double regulate(double setPointV, NodePoint point) {
+        if (!drawAt(setPointV)) {
+            return Double.POSITIVE_INFINITY;
+        }
+        boolean charges = idleV < setPointV;
+        double mainA = currentAt(setPointV, charges, point.mainA);
+        double gasA = charges ? terminal.gassingA(setPointV) : 0;
+        accept(point, setPointV, mainA, gasA, loadA - givenA - mainA + gasA, 0);
+        return point.sourceA;
+    }
+
+    /** Main current at which the battery has a voltage; V falls with I, so Newton needs only to stay on its branch. */
+    private double currentAt(double targetV, boolean charges, double guessA) {
+        if (charges ? chargingSurface >= 1 : (!mayDischarge || openV == Double.NEGATIVE_INFINITY)) {
+            return 0;
+        }
+        double mainA = charges == guessA < 0 ? guessA : 0;
+        for (int i = 0; i < MOST_ITERATIONS; i++) {
+            double slope = charges && mainA == 0 ? chargingSlope() : slope(mainA);
+            double changeA = (targetV - voltageV(mainA)) / slope;
+            mainA = charges ? Math.min(mainA + changeA, 0) : Math.max(mainA + changeA, 0);
+            if (Math.abs(changeA) < TOLERANCE_A) {
+                break;
+            }
+        }
+        return mainA;
+    }
+
+    private double chargingSlope() {
+        return slope(-Double.MIN_NORMAL);
+    }
+
+    private Outcome discharging(double startA, double sourceA, NodePoint point) {
+        double mainA = startA;
+        double belowA = 0;
+        double beyondA = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < MOST_ITERATIONS && beyondA - belowA > 1e-6; i++) {
+            double nodeV = voltageV(mainA);
+            double batterySlope = slope(mainA);
+            double slope = nodeV >= FLOOR_V && drawAt(nodeV) ? 1 - loadSlope * batterySlope : 0;
+            if (slope <= 0) {
+                // past the fold, or a step too long: the root, if there is one, lies before
+                beyondA = mainA;
+                mainA = 0.5 * (belowA + beyondA);
+                continue;
+            }
+            double missingA = mainA + sourceA + givenA - loadA;
+            if (Math.abs(missingA) < TOLERANCE_A * (1 + mainA)) {
+                return accept(point, nodeV, mainA, 0, sourceA, -batterySlope / slope);
+            }
+            if (missingA < 0) {
+                belowA = Math.max(belowA, mainA);
+            }
+            double nextA = Math.max(0, mainA - missingA / slope);
+            mainA = nextA < beyondA ? nextA : 0.5 * (belowA + beyondA);
+        }
+        // a circuit that a trifle less would cut off is at fault, not the node
+        return drawAt(NEAR_FRACTION * voltageV(belowA)) ? Outcome.NODE_COLLAPSED : Outcome.CIRCUIT_COLLAPSED;
+    }
+
+    private Outcome charging(double startA, double sourceA, NodePoint point) {
+        double mainA = startA;
+        double leastA = -(sourceA + givenA);
+        double mostA = 0;
+        // halvings alone may have to find a microampere in a hundred amperes
+        for (int i = 0; i < 3 * MOST_ITERATIONS; i++) {
+            double nodeV = voltageV(Math.min(mainA, 0));
+            if (!drawAt(nodeV)) {
+                return Outcome.CIRCUIT_COLLAPSED;
+            }
+            double gasA = terminal.gassingA(nodeV);
+            double missingA = mainA - gasA + sourceA + givenA - loadA;
+            double batterySlope = mainA < 0 ? slope(mainA) : chargingSlope();
+            double slope = 1 - (terminal.gassingSlopeAPerV(nodeV) + loadSlope) * batterySlope;
+            if (Math.abs(missingA) < TOLERANCE_A * (1 + sourceA + Math.abs(givenA))) {
+                return accept(point, nodeV, mainA, gasA, sourceA, -batterySlope / slope);
+            }
+            if (missingA < 0) {
+                leastA = mainA;
+            } else {
+                mostA = mainA;
+            }
+            double nextA = mainA - missingA / slope;
+            mainA = nextA > leastA && nextA < mostA ? nextA : 0.5 * (leastA + mostA);
+        }
+        return Outcome.NODE_COLLAPSED;
+    }
+
+    private void look(BatteryWork battery) {
+        terminal = battery.terminal();
+        double removedAh = battery.removedAh();
+        double boundAh = battery.totalBoundAh();
+        surface = terminal.surfaceState(removedAh, boundAh);
+        chargingSurface = battery.mayCharge() && !battery.isFull() ? surface : Math.max(surface, 1);
+        mayDischarge = battery.mayDischarge();
+        idleV = terminal.idleV(removedAh, boundAh);
+        openV = terminal.isNearlyExhausted(removedAh, boundAh) ? terminal.openV(removedAh, boundAh) : idleV;
+    }
+
+    /**
+     * What the node asks from elsewhere to stand at a voltage (A): its circuits' current less what its battery gives;
+     * fills in
+     * the point. Infinity: a feed would collapse there.
+     */
+    double askedAt(double nodeV, BatteryWork battery, NodePoint point) {
+        look(battery);
+        give(0, 0);
+        return regulate(nodeV, point);
+    }
+
+    /** Slope of {@link #askedAt} over the voltage, at the voltage last asked for (A/V). */
+    double askedSlopeAPerV(NodePoint point) {
+        double batterySlope = point.mainA < 0 || (point.nodeV > idleV && chargingSurface < 1)
+                ? slope(Math.min(point.mainA, -Double.MIN_NORMAL))
+                : slope(point.mainA);
+        boolean rests = point.mainA == 0 && (point.nodeV > idleV ? chargingSurface >= 1 : !mayDischarge);
+        double gasSlope = point.gasA > 0 ? terminal.gassingSlopeAPerV(point.nodeV) : 0;
+        return loadSlope - (rests ? 0 : 1 / batterySlope) + gasSlope;
+    }
+
+    /** A full battery takes a surplus by gassing alone: the voltage at which it does. */
+    private Outcome gassingAlone(double sourceA, NodePoint point) {
+        double belowV = idleV;
+        double aboveV = CEILING_V;
+        while (aboveV - belowV > 1e-13 * CEILING_V) {
+            double nodeV = 0.5 * (belowV + aboveV);
+            if (!drawAt(nodeV)) {
+                return Outcome.CIRCUIT_COLLAPSED;
+            }
+            if (sourceA + givenA - loadA > terminal.gassingA(nodeV)) {
+                belowV = nodeV;
+            } else {
+                aboveV = nodeV;
+            }
+        }
+        drawAt(belowV);
+        double stiffnessOhm = 1 / (terminal.gassingSlopeAPerV(belowV) + Math.max(0, loadSlope));
+        return accept(point, belowV, 0, sourceA + givenA - loadA, sourceA, stiffnessOhm);
+    }
+
+    private Outcome accept(
+            NodePoint point, double nodeV, double mainA, double gasA, double sourceA, double stiffnessOhm) {
+        point.nodeV = nodeV;
+        point.mainA = mainA;
+        point.gasA = gasA;
+        point.sourceA = sourceA;
+        point.loadA = circuitsA;
+        point.residualA = Math.abs(mainA - gasA + sourceA + givenA - loadA);
+        point.stiffnessOhm = stiffnessOhm;
+        return Outcome.SOLVED;
+    }
+
+    private double voltageV(double mainA) {
+        return (mainA > 0 ? openV : idleV) - terminal.dropV(mainA < 0 ? chargingSurface : surface, mainA);
+    }
+
+    private double slope(double mainA) {
+        return terminal.slopeVPerA(mainA < 0 ? chargingSurface : surface, mainA);
+    }
+
+    private boolean drawAt(double nodeV) {
+        circuitsA = 0;
+        loadSlope = -givenW / (nodeV * nodeV);
+        for (int c = 0; c < circuits.size(); c++) {
+            CircuitDraw draw = circuits.get(c).now;
+            if (!draw.solve(nodeV)) {
+                failedCircuit = circuits.get(c);
+                return false;
+            }
+            circuitsA += draw.currentA();
+            loadSlope += draw.slopeAPerV();
+        }
+        loadA = circuitsA + givenW / nodeV;
+        return true;
+    }
+}

@@ -1,0 +1,140 @@
+package curbwatt.engine.simulation.part;
+
+import curbwatt.engine.battery.Battery;
+import curbwatt.engine.battery.BatteryState;
+import curbwatt.engine.battery.DiffusionModes;
+import curbwatt.engine.battery.Terminal;
+import curbwatt.engine.scene.InitialState;
+import curbwatt.engine.vehicle.BatteryInstallation;
+
+/** The battery between steps: charge removed, bound charge of each mode, temperature. */
+public final class BatteryWork {
+
+    private static final double SECONDS_PER_HOUR = 3600;
+
+    /**
+     * Change of temperature after which the terminal's constants are taken anew (K): under 0.05 % of the resistance.
+     */
+    private static final double TEMPERATURE_GRAIN_K = 0.01;
+
+    /** A surface nearer to full than this takes less than a milliampere: it counts as full. */
+    private static final double FULL_SURFACE = 1 - 1e-6;
+
+    public final Battery battery;
+    private final DiffusionModes modes;
+    private final double thermalTimeConstantS;
+    private double removedAh;
+    private final double[] boundAh;
+    private double temperatureC;
+    private Terminal terminal;
+    private double selfDischargeA;
+    private boolean mayCharge = true;
+    private boolean mayDischarge = true;
+
+    public BatteryWork(BatteryInstallation installation, InitialState start) {
+        battery = installation.battery();
+        modes = battery.modes();
+        thermalTimeConstantS = installation.thermalTimeConstantS();
+        BatteryState state = BatteryState.atStateOfCharge(start.stateOfChargeFraction(), battery);
+        removedAh = state.removedAh();
+        boundAh = state.boundAh().stream().mapToDouble(Double::doubleValue).toArray();
+        warmTo(start.batteryC());
+    }
+
+    private BatteryWork(BatteryWork other) {
+        battery = other.battery;
+        modes = other.modes;
+        thermalTimeConstantS = other.thermalTimeConstantS;
+        boundAh = other.boundAh.clone();
+        takeFrom(other);
+    }
+
+    /** A copy to try things on. */
+    public BatteryWork copy() {
+        return new BatteryWork(this);
+    }
+
+    /** Becomes as another one of the same battery. */
+    public void takeFrom(BatteryWork other) {
+        removedAh = other.removedAh;
+        System.arraycopy(other.boundAh, 0, boundAh, 0, boundAh.length);
+        temperatureC = other.temperatureC;
+        terminal = other.terminal;
+        selfDischargeA = other.selfDischargeA;
+        mayCharge = other.mayCharge;
+        mayDischarge = other.mayDischarge;
+    }
+
+    /** Lets a constant current of the main reaction flow for a time. */
+    public void advance(double mainA, double durationS) {
+        removedAh += (mainA + selfDischargeA) * durationS / SECONDS_PER_HOUR;
+        modes.advance(boundAh, mainA, durationS);
+    }
+
+    /** Lets the temperature follow the air for a time. */
+    public void warm(double airC, double durationS) {
+        if (airC != temperatureC) {
+            warmTo(temperatureC - (airC - temperatureC) * Math.expm1(-durationS / thermalTimeConstantS));
+        }
+    }
+
+    private void warmTo(double newC) {
+        temperatureC = newC;
+        if (terminal == null || Math.abs(newC - terminal.temperatureC()) > TEMPERATURE_GRAIN_K) {
+            terminal = battery.at(newC);
+            selfDischargeA = battery.selfDischargeA(newC);
+        }
+    }
+
+    /** Sets what the protection inside lets through. */
+    public void allow(boolean charge, boolean discharge) {
+        mayCharge = charge;
+        mayDischarge = discharge;
+    }
+
+    public boolean mayCharge() {
+        return mayCharge;
+    }
+
+    public boolean mayDischarge() {
+        return mayDischarge;
+    }
+
+    /** Whether it is full: it has its whole charge, even where bound charge still holds its surface down. */
+    public boolean isFull() {
+        return removedAh <= 0 || terminal.surfaceState(removedAh, totalBoundAh()) >= FULL_SURFACE;
+    }
+
+    public Terminal terminal() {
+        return terminal;
+    }
+
+    public double selfDischargeA() {
+        return selfDischargeA;
+    }
+
+    public double temperatureC() {
+        return temperatureC;
+    }
+
+    /** Voltage at no current (V). */
+    public double idleV() {
+        return terminal.idleV(removedAh, totalBoundAh());
+    }
+
+    public double removedAh() {
+        return removedAh;
+    }
+
+    public double totalBoundAh() {
+        double sumAh = 0;
+        for (double modeAh : boundAh) {
+            sumAh += modeAh;
+        }
+        return sumAh;
+    }
+
+    public double stateOfChargeFraction() {
+        return 1 - removedAh / battery.capacityAh();
+    }
+}

@@ -1,0 +1,123 @@
+package curbwatt.engine.simulation.part;
+
+import curbwatt.engine.scene.Phase;
+import curbwatt.engine.simulation.clock.EdgeTrain;
+import curbwatt.engine.vehicle.Vehicle;
+import java.util.List;
+import java.util.Set;
+
+/** All circuits and loads between steps, and the clockwork that lights them. */
+public final class LoadBank {
+
+    /** Edges within this time are one instant (ns): no voltage is solved between them. */
+    private static final long ONE_INSTANT_NS = 1000;
+
+    private static final double NS_PER_S = 1e9;
+
+    public final List<CircuitState> circuits;
+    private final LoadState[] timedLoads;
+    private final CircuitState[] timedCircuits;
+    private long nextEdgeNs;
+
+    public LoadBank(Vehicle vehicle) {
+        circuits = vehicle.circuits().stream().map(CircuitState::new).toList();
+        List<LoadState> timed = circuits.stream()
+                .flatMap(circuit -> circuit.loads.stream())
+                .filter(state -> state.cycle.nextEdgeNs() != EdgeTrain.NEVER
+                        || state.load.inrush().isPossible())
+                .toList();
+        timedLoads = timed.toArray(LoadState[]::new);
+        timedCircuits = timed.stream()
+                .map(state -> circuits.stream()
+                        .filter(circuit -> circuit.loads.contains(state))
+                        .findFirst()
+                        .orElseThrow())
+                .toArray(CircuitState[]::new);
+        findNextEdge();
+    }
+
+    /** Switches stages for a phase at a time; circuits that had collapsed try again. */
+    public void begin(Phase phase, double timeS) {
+        for (CircuitState circuit : circuits) {
+            circuit.collapsed = false;
+            for (LoadState state : circuit.loads) {
+                state.wanted = state.load.isOnIn(phase.stages());
+                state.droppedOut &= state.wanted;
+            }
+        }
+        catchUp(timeS);
+    }
+
+    /** Opens or closes the contact of some circuits. */
+    public void disconnect(Set<String> names, boolean away, double timeS) {
+        for (CircuitState circuit : circuits) {
+            if (names.contains(circuit.circuit.name())) {
+                circuit.disconnect(away);
+            }
+        }
+        catchUp(timeS);
+    }
+
+    /** Lets a circuit fall silent until the next phase. */
+    public void collapse(CircuitState circuit, double timeS) {
+        circuit.collapsed = true;
+        changed(circuit, timeS);
+    }
+
+    /** A load of a circuit has dropped out or come back. */
+    public void changed(CircuitState circuit, double timeS) {
+        circuit.addUp(Math.round(timeS * NS_PER_S));
+        findNextEdge();
+    }
+
+    /** Time of the next change of a wanted load since the scene's start (s). */
+    public double nextEdgeS() {
+        return nextEdgeNs == EdgeTrain.NEVER ? Double.POSITIVE_INFINITY : nextEdgeNs / NS_PER_S;
+    }
+
+    /** Passes all edges that are due at a time. */
+    public void passEdges(double timeS) {
+        long dueNs = dueNs(timeS);
+        if (nextEdgeNs > dueNs) {
+            return;
+        }
+        for (int i = 0; i < timedLoads.length; i++) {
+            boolean surgeEnds = timedLoads[i].surgeEndNs() <= dueNs;
+            if ((passEdges(timedLoads[i].cycle, dueNs) || surgeEnds) && timedLoads[i].wanted) {
+                timedCircuits[i].addUp(dueNs);
+            }
+        }
+        findNextEdge();
+    }
+
+    private void catchUp(double timeS) {
+        for (LoadState timed : timedLoads) {
+            passEdges(timed.cycle, dueNs(timeS));
+        }
+        circuits.forEach(circuit -> circuit.addUp(dueNs(timeS)));
+        findNextEdge();
+    }
+
+    private static boolean passEdges(EdgeTrain cycle, long dueNs) {
+        boolean passed = false;
+        while (cycle.nextEdgeNs() <= dueNs) {
+            cycle.advance();
+            passed = true;
+        }
+        return passed;
+    }
+
+    private static long dueNs(double timeS) {
+        return Math.round(timeS * NS_PER_S) + ONE_INSTANT_NS;
+    }
+
+    /** Looks for the next edge that changes anything: loads that no stage wants do not cut the time into steps. */
+    private void findNextEdge() {
+        nextEdgeNs = EdgeTrain.NEVER;
+        for (int i = 0; i < timedLoads.length; i++) {
+            if (timedLoads[i].wanted && timedCircuits[i].isFed()) {
+                nextEdgeNs = Math.min(nextEdgeNs, timedLoads[i].nextChangeNs());
+            }
+        }
+    }
+}

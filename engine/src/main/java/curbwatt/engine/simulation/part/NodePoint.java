@@ -1,0 +1,34 @@
+package curbwatt.engine.simulation.part;
+
+/** The last solution of one node: a voltage and currents that balance. */
+public final class NodePoint {
+
+    public double nodeV;
+    /** Current of the battery's main reaction, discharging counts positive (A). */
+    public double mainA;
+    /** Current that goes into gassing (A). */
+    public double gasA;
+    /** Current from the regulated source: alternator or charger (A). */
+    public double sourceA;
+    /** Current of the node's circuits (A). */
+    public double loadA;
+    /** What Kirchhoff's current law is off by (A). */
+    public double residualA;
+    /** Rise of the node's voltage with a current given to it (Ω). */
+    public double stiffnessOhm;
+
+    public double batteryA() {
+        return mainA - gasA;
+    }
+
+    /** Becomes the point on the straight line from one solution to another. */
+    public void mix(NodePoint from, NodePoint to, double share) {
+        nodeV = from.nodeV + share * (to.nodeV - from.nodeV);
+        mainA = from.mainA + share * (to.mainA - from.mainA);
+        gasA = from.gasA + share * (to.gasA - from.gasA);
+        sourceA = from.sourceA + share * (to.sourceA - from.sourceA);
+        loadA = from.loadA + share * (to.loadA - from.loadA);
+        residualA = Math.max(from.residualA, to.residualA);
+        stiffnessOhm = to.stiffnessOhm;
+    }
+}

@@ -1,0 +1,80 @@
+package curbwatt.engine.simulation.record;
+
+/** A read-only view of the step just accepted; voltages run straight between start and end. */
+public interface Step {
+
+    /** Start, since the scene's start (s). */
+    double startS();
+
+    /** End, since the scene's start (s). */
+    double endS();
+
+    /** Voltage of the starter node at the start, after whatever switched there (V). */
+    double nodeStartV();
+
+    /** Voltage of the starter node at the end, before whatever switches there (V). */
+    double nodeEndV();
+
+    /** Voltage at the first cutoff's sense point at the start; the node voltage if there is no cutoff (V). */
+    double sensedStartV();
+
+    /** Voltage at the first cutoff's sense point at the end (V). */
+    double sensedEndV();
+
+    /** First cutoff's reading at the start, after sensor error and filter (V). */
+    double readingStartV();
+
+    /** First cutoff's reading at the end, after sensor error and filter (V). */
+    double readingEndV();
+
+    /** Mean current of the starter battery in the step, discharging counts positive (A). */
+    double batteryA();
+
+    /** Mean alternator current in the step (A). */
+    double alternatorA();
+
+    /** Mean current of a circuit in the step, by its place in the vehicle (A). */
+    double circuitA(int circuit);
+
+    /** Number of circuits. */
+    int circuits();
+
+    /** State of charge at the start. */
+    double chargeStartFraction();
+
+    /** State of charge at the end. */
+    double chargeEndFraction();
+
+    /** Battery temperature at the end (°C). */
+    double batteryC();
+
+    /** Residual of Kirchhoff's current law at the start, of the node where it is larger (A). */
+    double residualA();
+
+    /** Time in which the engine ran, from the scene's start to the step's end (s). */
+    double engineRunS();
+
+    /** Fuel taken from the scene's start to the step's end (L); 0 if it is not known. */
+    double fuelLitres();
+
+    /** Whether there is an equipment node; the figures below are meaningless without. */
+    boolean hasEquipmentNode();
+
+    /** Voltage of the equipment node at the start (V). */
+    double equipmentStartV();
+
+    /** Voltage of the equipment node at the end (V). */
+    double equipmentEndV();
+
+    /** Mean current of the auxiliary battery in the step, discharging counts positive (A). */
+    double auxiliaryA();
+
+    /** Mean current that reaches the equipment node through the link in the step (A). */
+    double linkA();
+
+    /** State of charge of the auxiliary battery at the end. */
+    double auxiliaryChargeEndFraction();
+
+    /** Temperature of the auxiliary battery at the end (°C). */
+    double auxiliaryC();
+}

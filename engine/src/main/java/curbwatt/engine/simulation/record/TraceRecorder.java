@@ -1,0 +1,143 @@
+package curbwatt.engine.simulation.record;
+
+import curbwatt.engine.quantity.Require;
+import curbwatt.engine.result.Trace;
+import curbwatt.engine.result.TraceRow;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/** Keeps a {@link Trace} at a chosen spacing, with the extremes and means between its lines. */
+public final class TraceRecorder implements Recorder {
+
+    private final double spacingS;
+    private final List<String> circuits;
+    private final List<TraceRow> rows = new ArrayList<>();
+    private final double[] circuitAs;
+    private double lineStartS;
+    private double coveredS;
+    private double nodeMinV;
+    private double nodeMaxV;
+    private double nodeVs;
+    private double sensedMinV;
+    private double sensedMaxV;
+    private double batteryAs;
+    private final EquipmentLine equipment = new EquipmentLine();
+    private double alternatorAs;
+    private TraceRow tail;
+
+    /**
+     * Makes a recorder.
+     *
+     * @param spacingS time between lines (s), 0.01 … one day
+     * @param circuits names of the vehicle's circuits, in its order
+     */
+    public TraceRecorder(double spacingS, List<String> circuits) {
+        this.spacingS = Require.inside("spacingS", spacingS, 0.01, 86400, "s");
+        this.circuits = List.copyOf(circuits);
+        circuitAs = new double[circuits.size()];
+        clear();
+    }
+
+    @Override
+    public void record(Step step) {
+        if (tail == null) {
+            add(step, 0, 0);
+            rows.add(line(step, step.startS(), 0));
+            clear();
+        }
+        double fromS = step.startS();
+        double nextS = lineStartS + spacingS;
+        while (step.endS() >= nextS) {
+            add(step, fromS, nextS);
+            rows.add(line(step, nextS, share(step, nextS)));
+            clear();
+            lineStartS = nextS;
+            fromS = nextS;
+            nextS = spacingS * Math.rint(lineStartS / spacingS + 1);
+        }
+        if (step.endS() > fromS) {
+            add(step, fromS, step.endS());
+        }
+        tail = coveredS > 0 ? line(step, step.endS(), 1) : rows.get(rows.size() - 1);
+    }
+
+    private void clear() {
+        coveredS = 0;
+        nodeMinV = Double.POSITIVE_INFINITY;
+        nodeMaxV = Double.NEGATIVE_INFINITY;
+        nodeVs = 0;
+        sensedMinV = Double.POSITIVE_INFINITY;
+        sensedMaxV = Double.NEGATIVE_INFINITY;
+        batteryAs = 0;
+        alternatorAs = 0;
+        equipment.clear();
+        Arrays.fill(circuitAs, 0);
+    }
+
+    private static double share(Step step, double timeS) {
+        return (timeS - step.startS()) / (step.endS() - step.startS());
+    }
+
+    private static double at(double startV, double endV, double share) {
+        return startV + share * (endV - startV);
+    }
+
+    private void add(Step step, double fromS, double toS) {
+        double lengthS = toS - fromS;
+        double fromShare = share(step, fromS);
+        double toShare = share(step, toS);
+        double fromV = at(step.nodeStartV(), step.nodeEndV(), fromShare);
+        double toV = at(step.nodeStartV(), step.nodeEndV(), toShare);
+        double fromSensedV = at(step.sensedStartV(), step.sensedEndV(), fromShare);
+        double toSensedV = at(step.sensedStartV(), step.sensedEndV(), toShare);
+        nodeMinV = Math.min(nodeMinV, Math.min(fromV, toV));
+        nodeMaxV = Math.max(nodeMaxV, Math.max(fromV, toV));
+        sensedMinV = Math.min(sensedMinV, Math.min(fromSensedV, toSensedV));
+        sensedMaxV = Math.max(sensedMaxV, Math.max(fromSensedV, toSensedV));
+        coveredS += lengthS;
+        nodeVs += lengthS * 0.5 * (fromV + toV);
+        batteryAs += lengthS * step.batteryA();
+        alternatorAs += lengthS * step.alternatorA();
+        if (step.hasEquipmentNode()) {
+            equipment.add(step, fromShare, toShare, lengthS);
+        }
+        for (int c = 0; c < circuitAs.length; c++) {
+            circuitAs[c] += lengthS * step.circuitA(c);
+        }
+    }
+
+    private TraceRow line(Step step, double timeS, double share) {
+        boolean instant = coveredS == 0;
+        List<Double> circuitMeanA = new ArrayList<>(circuitAs.length);
+        for (int c = 0; c < circuitAs.length; c++) {
+            circuitMeanA.add(instant ? step.circuitA(c) : circuitAs[c] / coveredS);
+        }
+        double nodeV = at(step.nodeStartV(), step.nodeEndV(), share);
+        return new TraceRow(
+                timeS,
+                nodeV,
+                nodeMinV,
+                instant ? nodeV : nodeVs / coveredS,
+                nodeMaxV,
+                at(step.sensedStartV(), step.sensedEndV(), share),
+                sensedMinV,
+                sensedMaxV,
+                instant ? step.batteryA() : batteryAs / coveredS,
+                instant ? step.alternatorA() : alternatorAs / coveredS,
+                List.copyOf(circuitMeanA),
+                at(step.chargeStartFraction(), step.chargeEndFraction(), share),
+                step.batteryC(),
+                step.hasEquipmentNode() ? Optional.of(equipment.sample(step, share, coveredS)) : Optional.empty());
+    }
+
+    /** The trace so far; its last line ends where the last step did. */
+    public Trace trace() {
+        List<TraceRow> all = new ArrayList<>(rows);
+        if (tail != null && tail.timeS() > all.get(all.size() - 1).timeS()) {
+            all.add(tail);
+        }
+        return new Trace(spacingS, circuits, all);
+    }
+}
