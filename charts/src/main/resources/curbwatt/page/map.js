@@ -14,9 +14,8 @@ export class SettingMap {
   #cells = [];
   #made = null;
 
-  constructor(store, chosen) {
+  constructor(store) {
     this.#store = store;
-    this.chosen = chosen;
     byId("map-fill").addEventListener("click", () => this.#fill());
     byId("map-stop").addEventListener("click", () => this.#abort?.abort());
     byId("map-grid").addEventListener("keydown", (event) => this.#walk(event));
@@ -89,7 +88,8 @@ export class SettingMap {
       return;
     }
     const cell = this.#cells[line.row][line.column];
-    cell.className = "cell " + line.outcome;
+    cell.classList.remove("empty");
+    cell.classList.add(line.outcome);
     cell.textContent = line.short;
     cell.title = line.sentence;
     cell.setAttribute("aria-label", cell.dataset.at + ": " + WORDS[line.outcome] + ". " + line.sentence);

@@ -29,7 +29,7 @@ export class Meter {
   #spread = svg("path", { class: "spread" });
   #low = svg("path", { class: "low" });
   #voltage = svg("text", { class: "reading", x: CX, y: CY + 26 });
-  #fill = svg("rect", { class: "fill", x: 212, width: 22, y: 12, height: 100 });
+  #fill = svg("rect", { class: "fill", x: 212, width: 22, y: 10, height: 94 });
   #charge = svg("text", { class: "reading small", x: 223, y: CY + 26 });
   #root = svg("svg", { class: "meter", viewBox: "0 0 250 130", role: "img" });
 
@@ -43,7 +43,7 @@ export class Meter {
       this.#low, this.#spread, ...ticks, this.#needle,
       svg("circle", { class: "hub", cx: CX, cy: CY, r: 5 }),
       this.#voltage,
-      svg("rect", { class: "tank", x: 212, width: 22, y: 12, height: 100, rx: 3 }),
+      svg("rect", { class: "tank", x: 212, width: 22, y: 10, height: 94, rx: 3 }),
       this.#fill, this.#charge,
     );
     host.append(this.#root);
@@ -54,8 +54,8 @@ export class Meter {
     put(this.#needle, "transform", "rotate(" + angle(meanV).toFixed(2) + " " + CX + " " + CY + ")");
     put(this.#spread, "d", highV - lowV > 0.005 ? arc(Math.max(FROM_V, lowV), Math.min(TO_V, highV), R) : "");
     put(this.#low, "d", tripV === null ? "" : arc(FROM_V, Math.min(TO_V, tripV), R));
-    const high = Math.max(0, Math.min(1, charge)) * 100;
-    put(this.#fill, "y", 112 - high);
+    const high = Math.max(0, Math.min(1, charge)) * 94;
+    put(this.#fill, "y", 104 - high);
     put(this.#fill, "height", high);
     this.#voltage.textContent = volts(meanV);
     this.#charge.textContent = percent(charge);

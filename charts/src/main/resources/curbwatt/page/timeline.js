@@ -185,7 +185,7 @@ export class Timeline {
     }
     apart(side, top + 4, voltageBottom, 15);
     apart(charges, full(10000) + 4, full(0), 15);
-    const texts = [...side, ...charges].map((label) => svg("text", { class: label.kind, x: right + 7, y: label.at + 4 }, small ? label.text.replace("reclose", "close") : label.text));
+    const texts = [...side, ...charges].map((label) => svg("text", { class: label.kind, x: right + 7, y: label.at + 4 }, small ? label.text.replace("reclose", "close").replace("warning", "warn") : label.text));
     this.#levels.replaceChildren(...lines, ...texts);
   }
 

@@ -179,6 +179,21 @@ class PageInBrowserTest {
     }
 
     @Test
+    void theMapKeepsTheFrameOfTheSettingsAsTheyAre() {
+        browser.the("tab-map").click();
+        browser.script(
+                "document.getElementById('map-from').value = 12.2; document.getElementById('map-to').value = 12.2;");
+        browser.the("map-fill").click();
+        browser.await("return document.getElementById('map-note').textContent.startsWith('Filled')");
+        assertThat(browser.driver().findElements(By.cssSelector("#map-grid .cell.here")))
+                .singleElement()
+                .satisfies(cell -> assertThat(cell.getDomAttribute("data-trip")).isEqualTo("12.2"))
+                .satisfies(
+                        cell -> assertThat(cell.getDomAttribute("data-delay")).isEqualTo("5"))
+                .satisfies(cell -> assertThat(cell.getText()).isEqualTo("43 min"));
+    }
+
+    @Test
     void aFigureOfTheBudgetRunsTheSceneAnew() {
         browser.the("tab-loads").click();
         browser.turn("budget-ratedCurrentA0", 20);
