@@ -27,7 +27,8 @@ import picocli.CommandLine.Spec;
             DutyCommand.class,
             PartsCommand.class,
             LabelCommand.class,
-            DemoCommand.class
+            DemoCommand.class,
+            PageCommand.class
         },
         usageHelpWidth = 96,
         sortOptions = false,

@@ -1,8 +1,10 @@
 package curbwatt.charts.command;
 
+import curbwatt.charts.page.FirstScenario;
 import curbwatt.scenarios.assemble.ScenarioInput;
 import curbwatt.scenarios.assemble.Scenarios;
 import curbwatt.scenarios.file.Setting;
+import curbwatt.scenarios.json.SourceText;
 import curbwatt.scenarios.stock.DemoScenarios;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -22,6 +24,15 @@ record ScenarioName(String text) {
         return text.startsWith(DEMO)
                 ? new Scenarios().demoInput(text.substring(DEMO.length()), settings)
                 : new Scenarios().input(path(), settings);
+    }
+
+    /** Its text as it stands in the file, for the page. */
+    FirstScenario first() {
+        return text.startsWith(DEMO)
+                ? new FirstScenario(text, DemoScenarios.text(text.substring(DEMO.length())))
+                : new FirstScenario(
+                        String.valueOf(path().getFileName()),
+                        SourceText.of(path(), "It was there a moment ago.").text());
     }
 
     /** Its name without folder and ending. */

@@ -18,19 +18,20 @@ import java.util.Set;
  *
  * @param events in order of time, at least one
  */
-record EventLabel(List<Event> events) {
+public record EventLabel(List<Event> events) {
 
     /** Events nearer than this share of the scene are one mark: about the width of a line. */
     private static final double CLOSE_FRACTION = 0.006;
 
     private static final int LONGEST_SUBJECT = 20;
 
-    EventLabel {
+    /** Copies the list. */
+    public EventLabel {
         events = List.copyOf(events);
     }
 
     /** The marks of a run, the ones that matter most first; starts are marked only where nobody is at the key. */
-    static List<EventLabel> of(RunStory story) {
+    public static List<EventLabel> of(RunStory story) {
         Optional<String> device =
                 story.scenario().vehicle().engine().automaticStart().map(AutomaticStart::name);
         return of(
@@ -60,12 +61,13 @@ record EventLabel(List<Event> events) {
         return labels;
     }
 
-    EventKind kind() {
+    /** What kind they all are. */
+    public EventKind kind() {
         return events.get(0).kind();
     }
 
     /** When the first of them happened (s). */
-    double timeS() {
+    public double timeS() {
         return events.get(0).timeS();
     }
 
@@ -75,7 +77,7 @@ record EventLabel(List<Event> events) {
     }
 
     /** Whether the voltage of the event is one of the voltages shown. */
-    boolean hasShownVoltage() {
+    public boolean hasShownVoltage() {
         return switch (kind()) {
             case WARNING_BEGAN, CUTOFF_TRIPPED, RUN_TIME_LIMIT_REACHED, CUTOFF_RECLOSED -> true;
             default -> false;
@@ -83,15 +85,20 @@ record EventLabel(List<Event> events) {
     }
 
     Color color() {
+        return tone().color();
+    }
+
+    /** What its colour means: held, warning or alarm. */
+    public Palette tone() {
         return switch (kind()) {
-            case CUTOFF_RECLOSED, LINK_CLOSED, LINK_OPENED, ENGINE_STARTED, IDLE_RAISED, IDLE_RELEASED ->
-                Palette.HELD.color();
-            case WARNING_BEGAN -> Palette.WARNING.color();
-            default -> Palette.ALARM.color();
+            case CUTOFF_RECLOSED, LINK_CLOSED, LINK_OPENED, ENGINE_STARTED, IDLE_RAISED, IDLE_RELEASED -> Palette.HELD;
+            case WARNING_BEGAN -> Palette.WARNING;
+            default -> Palette.ALARM;
         };
     }
 
-    private String words() {
+    /** What happened, in two or three words. */
+    public String words() {
         int count = events.size();
         String times = count > 1 ? " ×" + count : "";
         return switch (kind()) {

@@ -4,16 +4,31 @@ import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 
-/** Spells a tree as JSON, two spaces a level, entries on lines of their own; lists of numbers stay on one line. */
+/**
+ * Spells a tree as JSON: for files with two spaces a level, entries on lines of their own and lists of numbers on one
+ * line; for other programs all on one line.
+ */
 public final class JsonText {
 
     private final StringBuilder text = new StringBuilder();
+    private final boolean tight;
 
-    private JsonText() {}
+    private JsonText(boolean tight) {
+        this.tight = tight;
+    }
 
     /** The document, ending with a line break. */
     public static String of(JsonObject root) {
-        JsonText json = new JsonText();
+        return spelt(root, false);
+    }
+
+    /** The document on one line, with no space that isn't needed, ending with a line break. */
+    public static String onOneLine(JsonObject root) {
+        return spelt(root, true);
+    }
+
+    private static String spelt(JsonObject root, boolean tight) {
+        JsonText json = new JsonText(tight);
         json.value(root, "");
         return json.text.append('\n').toString();
     }
@@ -40,27 +55,29 @@ public final class JsonText {
             text.append("{}");
             return;
         }
-        String inner = indent + "  ";
-        text.append("{\n");
+        String inner = tight ? "" : indent + "  ";
+        String lineBreak = tight ? "" : "\n";
+        text.append('{').append(lineBreak);
         for (Iterator<Map.Entry<String, Object>> each = entries.entrySet().iterator(); each.hasNext(); ) {
             Map.Entry<String, Object> entry = each.next();
             text.append(inner);
             string(entry.getKey());
-            text.append(": ");
+            text.append(tight ? ":" : ": ");
             value(entry.getValue(), inner);
-            text.append(each.hasNext() ? ",\n" : "\n");
+            text.append(each.hasNext() ? "," : "").append(lineBreak);
         }
-        text.append(indent).append('}');
+        text.append(tight ? "" : indent).append('}');
     }
 
     private void list(List<?> list, String indent) {
-        boolean oneLine = list.stream().allMatch(item -> item instanceof Number || item instanceof String);
+        boolean oneLine = tight || list.stream().allMatch(item -> item instanceof Number || item instanceof String);
+        String between = tight ? "," : oneLine ? ", " : ",";
         String inner = indent + "  ";
         text.append('[');
         for (Iterator<?> each = list.iterator(); each.hasNext(); ) {
             text.append(oneLine ? "" : "\n" + inner);
             value(each.next(), inner);
-            text.append(each.hasNext() ? (oneLine ? ", " : ",") : (oneLine ? "" : "\n" + indent));
+            text.append(each.hasNext() ? between : oneLine ? "" : "\n" + indent);
         }
         text.append(']');
     }

@@ -8,10 +8,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
-import java.util.Locale;
 import java.util.Map;
-import java.util.stream.Collectors;
 
 /** The page as one file: style, typeface and drawings inside, nothing fetched. */
 final class HtmlReport {
@@ -30,14 +27,8 @@ final class HtmlReport {
                 .emptyStringIsFalse(true)
                 .withFormatter(value -> value.toString().replaceAll(NUMBER_AND_UNIT, "\u00a0"))
                 .compile(resource("report.mustache"));
-        return template.execute(Map.of("report", model, "css", colours() + Typeface.css() + resource("report.css")));
-    }
-
-    /** The pictures' colours as variables, so that page and pictures agree. */
-    private static String colours() {
-        return Arrays.stream(Palette.values())
-                .map(colour -> "--" + colour.name().toLowerCase(Locale.ROOT).replace('_', '-') + ":" + colour.css())
-                .collect(Collectors.joining(";", ":root{", "}\n"));
+        return template.execute(
+                Map.of("report", model, "css", Palette.variables() + Typeface.css() + resource("report.css")));
     }
 
     private static String resource(String name) {

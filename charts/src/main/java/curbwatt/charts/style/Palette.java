@@ -1,8 +1,10 @@
 package curbwatt.charts.style;
 
 import java.awt.Color;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 
 /**
  * Colours by what they stand for.
@@ -117,6 +119,13 @@ public enum Palette {
     /** The colour as in a style sheet, {@code #rrggbb}. */
     public String css() {
         return String.format(Locale.ROOT, "#%06x", color.getRGB() & 0xffffff);
+    }
+
+    /** All colours as variables of a style sheet, {@code --voltage} and so on, so that a page agrees with its pictures. */
+    public static String variables() {
+        return Arrays.stream(values())
+                .map(colour -> "--" + colour.name().toLowerCase(Locale.ROOT).replace('_', '-') + ":" + colour.css())
+                .collect(Collectors.joining(";", ":root{", "}\n"));
     }
 
     /** How many groups of a stack can be told apart. */

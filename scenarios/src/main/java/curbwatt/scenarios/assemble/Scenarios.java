@@ -75,6 +75,16 @@ public final class Scenarios {
         return input(new SourceText(DemoScenarios.PREFIX + name, DemoScenarios.text(name)), settings);
     }
 
+    /**
+     * Returns a scenario's text without its comments, as JSON that any reader knows; nothing but its form is checked.
+     *
+     * @param sourceName stands for the file's name in problems
+     * @param text the scenario
+     */
+    public String plain(String sourceName, String text) {
+        return reader.plain(new SourceText(sourceName, text));
+    }
+
     /** Returns the parts that scenarios can name. */
     public Catalogue catalogue() {
         return catalogue;

@@ -91,6 +91,18 @@ public final class ScenarioReader {
                 values);
     }
 
+    /**
+     * Returns the same document without comments, for programs that know none. What is wrong with its figures stays.
+     *
+     * @throws ScenarioException if the text is no JSON
+     */
+    public String plain(SourceText source) {
+        SyntaxCheck.of(source).ifPresent(problem -> {
+            throw new ScenarioException(List.of(problem));
+        });
+        return tree(source).root().toString();
+    }
+
     /** Returns the JSON Schema of scenario files. */
     public static String schemaText() {
         return SchemaCheck.text();
