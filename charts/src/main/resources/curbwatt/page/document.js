@@ -74,9 +74,11 @@ export function switched(stage) {
 
 /** The document as a text for a file: two spaces a level, what is short on one line. */
 export function spell(value, indent = "") {
-  const tight = JSON.stringify(value, null, 1)?.replace(/\n\s*/g, " ");
-  const flat = value === null || typeof value !== "object" || isPlain(value);
-  if (flat && indent.length + tight.length <= 110) {
+  const tight = JSON.stringify(value, null, 1).replace(/\n\s*/g, " ");
+  if (value === null || typeof value !== "object") {
+    return tight;
+  }
+  if (isPlain(value) && indent.length + tight.length <= 110) {
     return tight.replace(/\[ /g, "[").replace(/ \]/g, "]");
   }
   const inner = indent + "  ";

@@ -2,14 +2,14 @@
 
 import { byId, el, write } from "./dom.js";
 import { problemList } from "./problems.js";
-import { number, volts } from "./words.js";
+import { glued, number, volts } from "./words.js";
 
 let telling = null;
 
 /** Shows a run in words. */
 export function showAnswer(answer) {
   const verdict = byId("verdict");
-  write(verdict, answer.sentence);
+  write(verdict, glued(answer.sentence));
   verdict.className = !answer.asked ? "" : answer.met ? "yes" : "no";
   write(byId("title"), answer.title + ", " + answer.vehicle);
   byId("figures").replaceChildren(
@@ -17,7 +17,7 @@ export function showAnswer(answer) {
   );
   byId("asked").replaceChildren(
     ...answer.requirements.map((asked) =>
-      el("li", { class: asked.met ? "yes" : "no" }, el("b", {}, asked.met ? "met" : "not met"), el("span", {}, sentence(asked.asked) + (asked.reason ? " " + asked.reason : "")), el("span", { class: "found" }, asked.found)),
+      el("li", { class: asked.met ? "yes" : "no" }, el("b", {}, asked.met ? "met" : "not met"), el("span", {}, glued(sentence(asked.asked) + (asked.reason ? " " + asked.reason : ""))), el("span", { class: "found" }, asked.found)),
     ),
   );
   byId("events").replaceChildren(...answer.events.map((event) => el("tr", {}, el("td", {}, event.at), el("td", {}, event.sentence), el("td", { class: "n" }, event.charge))));

@@ -60,3 +60,10 @@ export function shortClock(timeS, durationS) {
 export function quoted(name) {
   return "'" + name + "'";
 }
+
+const NUMBER_AND_UNIT = /(?<=\d) (?=(?:h|min|s|d|V|A|Ah|Wh|K|rpm|°C|%)(?![\p{L}\d]))/gu;
+
+/** A sentence in which numbers and their units stay on one line. */
+export function glued(sentence) {
+  return sentence.replace(NUMBER_AND_UNIT, "\u00a0");
+}

@@ -66,14 +66,16 @@ class ArchitectureTest {
             "javax.imageio..",
             "org.apache.batik..");
 
-    /** The others see a scenario that is ready, and nothing of the file that it came from. */
-    static final ArchRule SCENARIO_FILES_IN_ONE_PACKAGE = only(
-            Set.of("curbwatt.charts.command"),
+    /** Where files come in; the others see a scenario that is ready, and nothing of the file that it came from. */
+    static final ArchRule SCENARIO_FILES_IN_TWO_PACKAGES = only(
+            Set.of("curbwatt.charts.command", "curbwatt.charts.page"),
             "curbwatt.scenarios.problem..",
             "curbwatt.scenarios.file..",
             "curbwatt.scenarios.stock..");
 
     static final ArchRule COMMAND_LINE_IN_ONE_PACKAGE = only(Set.of("curbwatt.charts.command"), "picocli..");
+
+    static final ArchRule SERVER_IN_ONE_PACKAGE = only(Set.of("curbwatt.charts.page"), "com.sun.net.httpserver..");
 
     static final ArchRule ONLY_COMMAND_EXITS = noClasses()
             .that()
@@ -123,8 +125,9 @@ class ArchitectureTest {
                         INHERITANCE_FROM_THE_CHART_LIBRARY,
                         ONLY_COMMANDS_CHANGE,
                         DRAWING_IN_THREE_PACKAGES,
-                        SCENARIO_FILES_IN_ONE_PACKAGE,
+                        SCENARIO_FILES_IN_TWO_PACKAGES,
                         COMMAND_LINE_IN_ONE_PACKAGE,
+                        SERVER_IN_ONE_PACKAGE,
                         ONLY_COMMAND_EXITS,
                         ONLY_OUTPUT_WRITES)
                 .map(rule -> DynamicTest.dynamicTest(rule.getDescription(), () -> rule.check(CHARTS)));
@@ -136,6 +139,7 @@ class ArchitectureTest {
         assertReports(DRAWING_IN_THREE_PACKAGES, InCharts.DrawsWithColour.class);
         assertReports(DRAWING_IN_THREE_PACKAGES, InCharts.DrawsWithSvg.class);
         assertReports(COMMAND_LINE_IN_ONE_PACKAGE, InCharts.Commands.class);
+        assertReports(SERVER_IN_ONE_PACKAGE, InCharts.Serves.class);
         assertReports(ONLY_COMMAND_EXITS, InCharts.Exits.class);
         assertReports(ONLY_COMMAND_EXITS, InCharts.Halts.class);
         assertReports(ONLY_OUTPUT_WRITES, InCharts.Writes.class);

@@ -1,5 +1,6 @@
 package curbwatt.planted;
 
+import com.sun.net.httpserver.HttpServer;
 import java.awt.Color;
 import java.io.FileWriter;
 import java.io.IOException;
@@ -25,6 +26,9 @@ public final class InCharts {
 
     /** Reads a command line. */
     public record Commands(CommandLine line) {}
+
+    /** Answers browsers. */
+    public record Serves(HttpServer server) {}
 
     /** Ends the program. */
     public static final class Exits {

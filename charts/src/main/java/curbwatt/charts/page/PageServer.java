@@ -28,10 +28,12 @@ public final class PageServer implements AutoCloseable {
 
     private final List<HttpServer> servers;
     private final ExecutorService threads;
+    private final TabWork work;
 
-    private PageServer(List<HttpServer> servers, ExecutorService threads) {
+    private PageServer(List<HttpServer> servers, ExecutorService threads, TabWork work) {
         this.servers = List.copyOf(servers);
         this.threads = threads;
+        this.work = work;
     }
 
     /**
@@ -57,13 +59,14 @@ public final class PageServer implements AutoCloseable {
                 // a machine without IPv6 has one address of its own
             }
             ExecutorService threads = threads();
-            Gate gate = gate(taken, first, faults);
+            TabWork work = new TabWork();
+            Gate gate = gate(taken, first, work, faults);
             servers.forEach(server -> {
                 server.createContext("/", gate);
                 server.setExecutor(threads);
                 server.start();
             });
-            return new PageServer(servers, threads);
+            return new PageServer(servers, threads, work);
         } catch (BindException e) {
             throw new PortTakenException(port);
         } catch (IOException e) {
@@ -76,15 +79,24 @@ public final class PageServer implements AutoCloseable {
         return URI.create("http://127.0.0.1:" + servers.get(0).getAddress().getPort() + "/");
     }
 
+    /** The addresses that it listens on. */
+    List<InetAddress> listensOn() {
+        return servers.stream().map(server -> server.getAddress().getAddress()).toList();
+    }
+
+    /** How many pieces of work are under way for tabs. */
+    int underWay() {
+        return work.size();
+    }
+
     @Override
     public void close() {
         servers.forEach(server -> server.stop(0));
         threads.shutdownNow();
     }
 
-    private static Gate gate(int port, FirstScenario first, Consumer<Throwable> faults) {
+    private static Gate gate(int port, FirstScenario first, TabWork work, Consumer<Throwable> faults) {
         Scenarios scenarios = new Scenarios();
-        TabWork work = new TabWork();
         int cores = Runtime.getRuntime().availableProcessors();
         Map<String, Endpoint> endpoints = Map.of(
                 "/start", new StartEndpoint(scenarios, first),

@@ -4,7 +4,7 @@ import curbwatt.charts.output.JsonObject;
 import curbwatt.charts.run.RunStory;
 import curbwatt.engine.result.RunResult;
 import curbwatt.engine.simulation.Simulation;
-import curbwatt.engine.simulation.TraceRecorder;
+import curbwatt.engine.simulation.record.TraceRecorder;
 import curbwatt.engine.vehicle.Circuit;
 import curbwatt.engine.verdict.Judge;
 import curbwatt.scenarios.assemble.ReadyScenario;

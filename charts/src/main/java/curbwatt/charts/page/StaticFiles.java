@@ -54,7 +54,9 @@ record StaticFiles(Map<String, ShippedFile> files) {
         files.put("/page.css", ShippedFile.of("page/page.css", STYLE));
         files.put("/parts.css", ShippedFile.of("page/parts.css", STYLE));
         files.put("/palette.css", new ShippedFile(STYLE, Palette.variables().getBytes(StandardCharsets.UTF_8)));
-        files.put("/icon.svg", ShippedFile.of("page/icon.svg", "image/svg+xml"));
+        ShippedFile icon = ShippedFile.of("page/icon.svg", "image/svg+xml");
+        files.put("/icon.svg", icon);
+        files.put("/favicon.ico", icon);
         files.put("/regular.woff2", ShippedFile.of("font/Inter-Regular.woff2", "font/woff2"));
         files.put("/strong.woff2", ShippedFile.of("font/Inter-SemiBold.woff2", "font/woff2"));
         SCRIPTS.forEach(name -> files.put("/" + name + ".js", ShippedFile.of("page/" + name + ".js", SCRIPT)));

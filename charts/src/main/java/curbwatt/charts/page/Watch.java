@@ -1,7 +1,7 @@
 package curbwatt.charts.page;
 
-import curbwatt.engine.simulation.Recorder;
-import curbwatt.engine.simulation.Step;
+import curbwatt.engine.simulation.record.Recorder;
+import curbwatt.engine.simulation.record.Step;
 import java.util.concurrent.atomic.AtomicInteger;
 
 /**

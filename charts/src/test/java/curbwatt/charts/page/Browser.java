@@ -32,7 +32,7 @@ final class Browser implements AutoCloseable {
 
     private static final List<String> PROGRAMS = List.of("/usr/bin/chromium", "/usr/bin/chromium-browser");
     private static final List<String> DRIVERS = List.of("/usr/bin/chromedriver", "/usr/lib/chromium/chromedriver");
-    private static final Duration PATIENCE = Duration.ofSeconds(20);
+    private static final Duration PATIENCE = Duration.ofSeconds(60);
 
     private final PageServer server;
     private final ChromeDriver driver;
@@ -46,8 +46,8 @@ final class Browser implements AutoCloseable {
         this.faults = faults;
     }
 
-    /** A browser of a window's size; further arguments go to it. */
-    static Browser open(int width, int height, String... more) throws IOException {
+    /** A browser of a window's size. */
+    static Browser open(int width, int height) throws IOException {
         Optional<String> program = present(PROGRAMS);
         Optional<String> service = present(DRIVERS);
         boolean there = program.isPresent() && service.isPresent();
@@ -72,7 +72,6 @@ final class Browser implements AutoCloseable {
                 "--disable-dev-shm-usage",
                 "--window-size=" + width + "," + height,
                 "--user-data-dir=" + profile);
-        options.addArguments(more);
         options.setCapability("goog:loggingPrefs", Map.of("browser", "ALL"));
         List<Throwable> faults = new CopyOnWriteArrayList<>();
         PageServer server = PageServer.start(
@@ -89,15 +88,32 @@ final class Browser implements AutoCloseable {
 
     /** Opens the page afresh, as in a new tab, and waits for its first run. */
     void visit() {
-        driver.get(server.address().toString());
-        driver.executeScript("sessionStorage.clear(); window.addEventListener('pagehide', e => e.stopImmediatePropagation(), true);");
-        driver.get("about:blank");
+        // a place of the page's own origin where none of its scripts runs, to forget what the tab remembers
+        driver.get(server.address() + "icon.svg");
+        driver.executeScript("sessionStorage.clear()");
         driver.get(server.address().toString());
         awaitRun(0);
     }
 
-    String address() {
-        return server.address().toString();
+    /** Gives the page a size that the window itself can't have. */
+    void narrowTo(int width, int height) {
+        driver.executeCdpCommand(
+                "Emulation.setDeviceMetricsOverride",
+                Map.of("width", width, "height", height, "deviceScaleFactor", 1, "mobile", false));
+    }
+
+    /** Lets the page believe that the viewer prefers something, by name and value; nothing: no wish. */
+    void prefer(String... namesAndValues) {
+        List<Map<String, Object>> features = new ArrayList<>();
+        for (int i = 0; i < namesAndValues.length; i += 2) {
+            features.add(Map.of("name", namesAndValues[i], "value", namesAndValues[i + 1]));
+        }
+        driver.executeCdpCommand("Emulation.setEmulatedMedia", Map.of("features", features));
+    }
+
+    /** Runs a script of the test's own, as the browser's tools may although the page's policy forbids it. */
+    void injectOutsideThePolicy(String script) {
+        driver.executeCdpCommand("Runtime.evaluate", Map.of("expression", script));
     }
 
     ChromeDriver driver() {
@@ -117,8 +133,7 @@ final class Browser implements AutoCloseable {
 
     /** Waits until a script returns true. */
     void await(String script) {
-        new WebDriverWait(driver, PATIENCE, Duration.ofMillis(30))
-                .until(unused -> Boolean.TRUE.equals(script(script)));
+        new WebDriverWait(driver, PATIENCE, Duration.ofMillis(30)).until(unused -> Boolean.TRUE.equals(script(script)));
     }
 
     Object script(String script, Object... arguments) {
@@ -157,6 +172,8 @@ final class Browser implements AutoCloseable {
     List<String> complaints() {
         List<String> complaints = new ArrayList<>();
         driver.manage().logs().get("browser").forEach(entry -> complaints.add(entry.getMessage()));
+        // a scenario that is refused is answered with 422, and the browser notes that too
+        complaints.removeIf(complaint -> complaint.contains("status of 422"));
         faults.forEach(fault -> complaints.add(fault.toString()));
         return complaints;
     }
@@ -166,7 +183,8 @@ final class Browser implements AutoCloseable {
         driver.quit();
         server.close();
         try (Stream<Path> files = Files.walk(profile)) {
-            files.sorted(Comparator.reverseOrder()).forEach(file -> file.toFile().delete());
+            files.sorted(Comparator.reverseOrder())
+                    .forEach(file -> file.toFile().delete());
         }
     }
 }

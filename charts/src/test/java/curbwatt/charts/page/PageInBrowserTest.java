@@ -7,20 +7,33 @@ import curbwatt.charts.wording.Headline;
 import curbwatt.scenarios.assemble.Scenarios;
 import curbwatt.scenarios.stock.DemoScenarios;
 import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.openqa.selenium.By;
+import org.openqa.selenium.Keys;
+import org.openqa.selenium.WebElement;
 
-/** The page as a planner uses it, in a real browser. */
+/** The page as a planner and a trainer use it, in a real browser. */
 class PageInBrowserTest {
 
+    private static final String TRIP = "knob-vehicle-cutoffs-0-tripV";
+    private static final String LANE_WATCH = DemoScenarios.text("lane-watch");
+    private static final Scenarios SCENARIOS = new Scenarios();
     private static Browser browser;
+    private static String usual;
 
     @BeforeAll
     static void open() throws IOException {
         browser = Browser.open(1400, 1700);
+        usual = verdict(LANE_WATCH);
     }
 
     @AfterAll
@@ -40,13 +53,220 @@ class PageInBrowserTest {
         assertThat(browser.complaints()).isEmpty();
     }
 
+    /** The verdict of the engine on a text. */
     private static String verdict(String text) {
-        return new Headline(new ScenarioRunner(new Scenarios().read("scenario", text)).run(share -> {})).sentence();
+        Watch watch = Watch.over(new TabWork().begin("test", Optional.empty()), 60, () -> {});
+        return new Headline(RunEndpoint.story(SCENARIOS.read("scenario", text), 600, watch)).sentence();
+    }
+
+    private static String shown() {
+        return browser.text("verdict").replace('\u00a0', ' ');
+    }
+
+    private static String withTrip(String tripV) {
+        return LANE_WATCH.replace("\"tripV\": 12.2", "\"tripV\": " + tripV);
     }
 
     @Test
     void itOpensOnADemoWithTheVerdictOfTheCommandLine() {
-        assertThat(browser.text("verdict")).isEqualTo(verdict(DemoScenarios.text("lane-watch")));
-        assertThat(browser.text("verdict")).startsWith("Cut off too early");
+        String ofTheCommand =
+                new Headline(new ScenarioRunner(SCENARIOS.demo("lane-watch")).run(share -> {})).sentence();
+        assertThat(shown()).isEqualTo(ofTheCommand).startsWith("Cut off too early");
+        assertThat(browser.the("timeline").findElements(By.cssSelector("path.voltage-line")))
+                .hasSize(1);
+    }
+
+    @Test
+    void aTurnedKnobShowsTheTripThatTheEngineGives() {
+        browser.turn(TRIP, 12.25);
+        assertThat(shown()).isEqualTo(verdict(withTrip("12.25"))).isNotEqualTo(usual);
+        browser.turn(TRIP, 11.6);
+        assertThat(shown()).isEqualTo(verdict(withTrip("11.6"))).startsWith("Holds all 1 h 15 min");
+        assertThat(browser.the(TRIP + "-number").getDomProperty("value")).isEqualTo("11.6");
+    }
+
+    @Test
+    void theLastOfManyTurnsWins() {
+        long before = browser.runs();
+        for (int i = 0; i < 20; i++) {
+            browser.nudge(TRIP, 11.2 + 0.05 * i);
+        }
+        browser.nudge(TRIP, 12.3);
+        browser.awaitRun(before);
+        assertThat(shown()).isEqualTo(verdict(withTrip("12.3")));
+    }
+
+    @Test
+    void aKnobTurnsWithTheKeysAlone() {
+        WebElement knob = browser.the(TRIP);
+        long before = browser.runs();
+        knob.sendKeys(Keys.ARROW_RIGHT);
+        browser.awaitRun(before);
+        assertThat(shown()).isEqualTo(verdict(withTrip("12.25")));
+    }
+
+    @Test
+    void aFigureThatCantBeIsToldAtItsField() {
+        browser.nudge(TRIP + "-number", 122);
+        browser.await("return document.querySelector('#" + TRIP + "-number-message') !== null");
+        assertThat(browser.text(TRIP + "-number-message")).contains("122").contains("14");
+        assertThat(browser.the(TRIP + "-number").getDomAttribute("aria-invalid"))
+                .isEqualTo("true");
+        browser.turn(TRIP + "-number", 12.2);
+        assertThat(browser.the(TRIP + "-number").getDomAttribute("aria-invalid"))
+                .isNull();
+    }
+
+    @Test
+    void aLoadThatIsSwitchedOffIsOffInTheEngineToo() {
+        long before = browser.runs();
+        browser.the("switch-c2").click();
+        browser.awaitRun(before);
+        assertThat(shown()).isNotEqualTo(usual);
+        assertThat((String) browser.script("return document.getElementById('lamps').textContent"))
+                .contains("Arrow");
+        before = browser.runs();
+        browser.the("switch-c2").click();
+        browser.awaitRun(before);
+        assertThat(shown()).isEqualTo(usual);
+    }
+
+    @Test
+    void theScenePlaysTheLampsFollowAndGoDarkAtTheTrip() {
+        browser.script("document.getElementById('speed').value = '600'");
+        browser.the("play").click();
+        browser.await("return Number(document.getElementById('scrub').value) > 30 * 60");
+        assertThat(browser.text("now")).startsWith("Watch:");
+        browser.await("return document.getElementById('lamps').textContent.includes('no supply')");
+        browser.the("play").click();
+        double timeS = Double.parseDouble(browser.the("scrub").getDomProperty("value"));
+        assertThat(timeS).isBetween(43 * 60.0, 75 * 60.0);
+        assertThat(browser.text("now")).contains("'Equipment cutoff' opens");
+        browser.nudge("scrub", 20 * 60);
+        assertThat(browser.text("clock")).isEqualTo("0:20:00");
+        assertThat(browser.text("lamps")).doesNotContain("no supply").contains("flashing");
+    }
+
+    @Test
+    void whatIsSwitchedOffFromAnInstantOnChangesTheRestAndKeepsTheRunBefore() {
+        browser.nudge("scrub", 25 * 60);
+        long before = browser.runs();
+        browser.driver()
+                .findElement(By.cssSelector("[aria-label=\"Switch off Corner heads from here on\"]"))
+                .click();
+        browser.awaitRun(before);
+        assertThat(shown()).isNotEqualTo(usual);
+        assertThat(browser.text("ghosts").replace('\u00a0', ' ')).contains("opens after 43 min");
+        assertThat(browser.text("knob-groups")).contains("Watch, Corner heads off");
+    }
+
+    @Test
+    void theMapFillsAndASquareShowsItsRun() {
+        browser.the("tab-map").click();
+        browser.script(
+                "document.getElementById('map-from').value = 11.6; document.getElementById('map-to').value = 11.6;"
+                        + "document.getElementById('map-step').value = 0.1");
+        browser.the("map-fill").click();
+        browser.await("return document.querySelectorAll('#map-grid .cell:not(.empty)').length > 1");
+        browser.await("return document.getElementById('map-note').textContent.startsWith('Filled')");
+        assertThat((long) browser.script("return document.querySelectorAll('#map-grid .cell.empty').length"))
+                .isZero();
+        long before = browser.runs();
+        browser.script("document.querySelector('#map-grid [data-trip=\"11.6\"][data-delay=\"60\"]').click()");
+        browser.awaitRun(before);
+        assertThat(shown()).isEqualTo(verdict(withTrip("11.6").replace("\"tripDelayS\": 5", "\"tripDelayS\": 60")));
+        assertThat(browser.the("view-scene").isDisplayed()).isTrue();
+    }
+
+    @Test
+    void aFigureOfTheBudgetRunsTheSceneAnew() {
+        browser.the("tab-loads").click();
+        browser.turn("budget-ratedCurrentA0", 20);
+        assertThat(shown())
+                .isEqualTo(verdict(LANE_WATCH.replace(
+                        "\"part\": \"light-bar-led\",", "\"part\": \"light-bar-led\", \"ratedCurrentA\": 20,")));
+    }
+
+    @Test
+    void aBrokenFileIsToldAndAMendedOneRuns(@TempDir Path folder) throws IOException {
+        Path broken = folder.resolve("truck.json");
+        Files.writeString(broken, LANE_WATCH.replace("\"tripV\": 12.2,", "\"tripV\": 12.2, \"tripDelay\": 5,"));
+        browser.the("file").sendKeys(broken.toString());
+        browser.await("return document.querySelectorAll('#file-problems li').length > 0");
+        assertThat(browser.text("file-problems"))
+                .contains("tripDelay")
+                .contains("line ")
+                .contains("vehicle.cutoffs[0]");
+        assertThat(browser.text("file-note")).contains("truck.json");
+        assertThat(shown()).isEqualTo(usual);
+        Files.writeString(broken, withTrip("12.3"));
+        long before = browser.runs();
+        browser.the("file").sendKeys(broken.toString());
+        browser.awaitRun(before);
+        assertThat(shown()).isEqualTo(verdict(withTrip("12.3")));
+    }
+
+    @Test
+    void whatIsSavedIsAScenarioOfTheSameVerdict() {
+        browser.turn(TRIP, 11.9);
+        browser.the("tab-file").click();
+        String text = browser.the("text").getDomProperty("value");
+        assertThat(verdict(text)).isEqualTo(shown());
+        assertThat(text).contains("\"tripV\": 11.9").contains("\n  \"vehicle\": {");
+    }
+
+    @Test
+    void aReloadKeepsTheState() {
+        browser.turn(TRIP, 11.9);
+        browser.the("pin").click();
+        browser.the("tab-loads").click();
+        String before = shown();
+        browser.driver().navigate().refresh();
+        browser.awaitRun(0);
+        assertThat(shown()).isEqualTo(before);
+        assertThat(browser.the("view-loads").isDisplayed()).isTrue();
+        assertThat(browser.the(TRIP).getDomProperty("value")).isEqualTo("11.9");
+        assertThat((long) browser.script("return document.querySelectorAll('#ghosts li').length"))
+                .isEqualTo(1);
+    }
+
+    @Test
+    void aLinkCarriesTheWholeScenario() {
+        browser.turn(TRIP, 11.9);
+        String before = shown();
+        browser.the("share").click();
+        browser.await("return document.getElementById('link').value.includes('#scene=')");
+        String link = browser.the("link").getDomProperty("value");
+        browser.visit();
+        browser.driver().get("about:blank");
+        browser.driver().get(link);
+        browser.awaitRun(0);
+        assertThat(shown()).isEqualTo(before);
+        assertThat((String) browser.script("return location.hash")).isEmpty();
+    }
+
+    @Test
+    void noLampFlashesMoreThanThreeTimesInAnySecond() {
+        // WCAG 2.2, success criterion 2.3.1: at most three flashes in any one second, or a small area
+        for (String rhythm : List.of(
+                "{everyS: 0.5, laterS: 0, onS: [[0, 0.07], [0.13, 0.2]], share: 0.28}",
+                "{everyS: 0.7, laterS: 0.1, onS: [[0, 0.08], [0.14, 0.22], [0.35, 0.43], [0.49, 0.57]], share: 0.46}",
+                "{everyS: 0.25, laterS: 0, onS: [[0, 0.1]], share: 0.4}",
+                "{everyS: 0.05, laterS: 0, onS: [[0, 0.01]], share: 0.2}",
+                "{everyS: 1, laterS: 0, onS: [[0, 0.5]], share: 0.5}")) {
+            Object most = browser.driver()
+                    .executeAsyncScript(
+                            "const done = arguments[0]; import('/lamps.js').then(({isLit}) => {"
+                                    + "const rhythm = " + rhythm + "; const starts = []; let lit = false;"
+                                    + "for (let t = 0; t < 20; t += 0.001) { const now = isLit(rhythm, t); if (now && !lit) starts.push(t); lit = now; }"
+                                    + "done(Math.max(...starts.map((t) => starts.filter((u) => u >= t && u < t + 0.999).length))); })");
+            assertThat(((Number) most).intValue()).as(rhythm).isBetween(1, 3);
+        }
+        double litPx = ((Number)
+                        browser.script(
+                                "return [...document.querySelectorAll('.lamp')].reduce((sum, lamp) => sum + lamp.clientWidth * lamp.clientHeight, 0)"))
+                .doubleValue();
+        // a quarter of 341 × 256 px, the small area of the same criterion
+        assertThat(litPx).isPositive().isLessThan(0.25 * 341 * 256);
     }
 }
