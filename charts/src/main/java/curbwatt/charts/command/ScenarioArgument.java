@@ -15,7 +15,7 @@ import picocli.CommandLine.Parameters;
 /** The scenario that a command works on. */
 final class ScenarioArgument {
 
-    private static final String DEMO = "demo:";
+    private static final String DEMO = DemoScenarios.PREFIX;
 
     @Parameters(
             paramLabel = "SCENARIO",
@@ -51,7 +51,7 @@ final class ScenarioArgument {
                 ? new FirstScenario(scenario, DemoScenarios.text(demo()))
                 : new FirstScenario(
                         String.valueOf(path().getFileName()),
-                        SourceText.of(path()).text());
+                        SourceText.of(path(), "Check the name and the folder.").text());
     }
 
     /** Its name without folder and ending, for the report's folder. */

@@ -37,7 +37,8 @@ public record ReportFolder(Path path, String mark, Pattern ours) {
 
     /** Files of a roster. */
     public static ReportFolder ofDays(Path path) {
-        return new ReportFolder(path, "days.json", Pattern.compile("days\\.json|charts(/[a-z-]+\\.(svg|png))?"));
+        return new ReportFolder(
+                path, "days.json", Pattern.compile("report\\.html|days\\.json|charts(/[a-z-]+\\.(svg|png))?"));
     }
 
     /**

@@ -112,7 +112,7 @@ final class RunJson {
     }
 
     private static List<JsonObject> marks(RunStory story) {
-        return EventLabel.of(story.result().events(), story.result().durationS()).stream()
+        return EventLabel.of(story).stream()
                 .map(label -> new JsonObject()
                         .with("timeS", label.timeS())
                         .with("words", label.words())

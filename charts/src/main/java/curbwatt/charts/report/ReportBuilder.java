@@ -1,6 +1,5 @@
 package curbwatt.charts.report;
 
-import curbwatt.charts.figure.Picture;
 import curbwatt.charts.run.RunStory;
 import curbwatt.charts.wording.Cautions;
 import curbwatt.charts.wording.DoubtText;
@@ -24,11 +23,11 @@ final class ReportBuilder {
     private ReportBuilder() {}
 
     /** The model; the first picture stands under the answer. */
-    static ReportModel of(RunStory story, List<Picture> pictures) {
+    static ReportModel of(RunStory story, List<DrawnPicture> pictures) {
         ReadyScenario scenario = story.scenario();
         RunResult result = story.result();
         List<ReportModel.Shown> shown =
-                pictures.stream().map(ReportModel.Shown::of).toList();
+                pictures.stream().map(DrawnPicture::shown).toList();
         List<ReportModel.Asked> asked = story.verdict().findings().stream()
                 .map(finding -> asked(new FindingText(finding, story)))
                 .toList();

@@ -1,6 +1,5 @@
 package curbwatt.charts.report;
 
-import curbwatt.charts.figure.Picture;
 import curbwatt.charts.wording.KeyFigure;
 import java.util.List;
 import java.util.Optional;
@@ -65,13 +64,7 @@ public record ReportModel(
      * @param title what it finds
      * @param svg the drawing
      */
-    public record Shown(String name, String title, String svg) {
-
-        /** A picture with its caption's title. */
-        static Shown of(Picture picture) {
-            return new Shown(picture.name(), picture.caption().title(), picture.svgInline());
-        }
-    }
+    public record Shown(String name, String title, String svg) {}
 
     /**
      * The ledgers of a run, in sentences.

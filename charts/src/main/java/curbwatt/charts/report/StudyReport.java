@@ -63,16 +63,16 @@ public record StudyReport(
     /** Every file, in memory, by name relative to the study's folder. */
     public SortedMap<String, byte[]> files() {
         SortedMap<String, byte[]> files = new TreeMap<>();
-        files.put("report.html", ReportFiles.bytes(HtmlReport.of(model())));
+        List<DrawnPicture> drawn = DrawnPicture.all(pictures);
+        files.put("report.html", ReportFiles.bytes(HtmlReport.of(model(drawn))));
         files.put("result.json", ReportFiles.bytes(json));
         csv.forEach(table -> files.put(table.name(), ReportFiles.bytes(table.text())));
-        files.putAll(ReportFiles.pictures(pictures));
+        drawn.forEach(picture -> picture.addTo(files));
         return Collections.unmodifiableSortedMap(files);
     }
 
-    private ReportModel model() {
-        List<ReportModel.Shown> shown =
-                pictures.stream().map(ReportModel.Shown::of).toList();
+    private ReportModel model(List<DrawnPicture> drawn) {
+        List<ReportModel.Shown> shown = drawn.stream().map(DrawnPicture::shown).toList();
         List<String> assumed = new ArrayList<>(assumptions);
         assumed.addAll(scenario.assumptions());
         List<ReportModel.Beside> beside = new ArrayList<>();

@@ -54,6 +54,7 @@ public final class SteadyLoads {
                 load.dropOut(),
                 new LoadPattern.Continuous(),
                 load.stages(),
-                Inrush.none());
+                Inrush.none(),
+                load.heads());
     }
 }

@@ -1,6 +1,5 @@
 package curbwatt.engine.simulation;
 
-import curbwatt.engine.alternator.Alternator;
 import curbwatt.engine.event.EventKind;
 import curbwatt.engine.result.CrankCheck;
 import curbwatt.engine.result.RunResult;
@@ -22,7 +21,6 @@ import curbwatt.engine.simulation.record.Recorder;
 import curbwatt.engine.vehicle.BusNode;
 import curbwatt.engine.vehicle.Vehicle;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * One run of one scene: everything that changes while time passes is reachable from here.
@@ -73,8 +71,7 @@ final class SceneRun {
                         .map(protection -> new PackState(
                                 protection, second.installation().name(), stepping.batteries.auxiliary(), book)));
         restart = new RestartWatch(book, vehicle.battery().name());
-        view = new StepView(
-                stepping, actions.firstTap(), actions.cutoffs().stream().findFirst(), book.engine());
+        view = new StepView(stepping, actions.taps(), actions.cutoffs().stream().findFirst(), book.engine());
     }
 
     RunResult run() {
@@ -107,16 +104,9 @@ final class SceneRun {
             event(EventKind.ENGINE_STOPPED, phase.name(), stepping.endV());
         }
         watch.phaseBegan();
-        OptionalDouble capacityA = engine.runs() && vehicle.alternator().isPresent()
-                ? OptionalDouble.of(capacityA(vehicle.alternator().get(), phase))
-                : OptionalDouble.empty();
-        book.begin(new PhaseBook(phase, timeS, engine.runs(), stepping.starterCharge(), capacityA));
+        book.begin(new PhaseBook(phase, timeS, engine.runs(), stepping.starterCharge(), engine.capacityA()));
         bank.begin(phase, timeS);
         engineChanged();
-    }
-
-    private static double capacityA(Alternator alternator, Phase phase) {
-        return alternator.maximumA(phase.speed().lowestRpm());
     }
 
     /** Cranks the engine, if the battery can. */
@@ -222,7 +212,7 @@ final class SceneRun {
                 collapse(c);
             }
         }
-        if (!fed && !engine.letGoOfStarter()) {
+        if (!fed && !engine.letGoOfStarter(timeS)) {
             throw new IllegalStateException(
                     "no operating point at " + timeS + " s with nothing left on the " + node + " node");
         }
@@ -243,7 +233,8 @@ final class SceneRun {
         pack.ifPresent(state -> state.advance(endS, lengthS, stepping.start.equipment));
         watch.advance(timeS, endS, stepping.start, stepping.end, engine);
         book.add(timeS, lengthS, stepping.start, stepping.end, engine);
-        stepping.batteries.warm(engine.airC(timeS + 0.5 * lengthS), lengthS);
+        double middleS = timeS + 0.5 * lengthS;
+        stepping.batteries.warm(engine.airC(middleS), engine.underHoodC(middleS), lengthS);
         view.end(endS);
         if (endS > timeS) {
             recorder.record(view);
@@ -281,7 +272,7 @@ final class SceneRun {
                     watch.startFailed(timeS);
                 }
             } else if (!watch.wantsRunning() && engine.isRunByDevice()) {
-                engine.stop();
+                engine.stop(timeS);
                 event(EventKind.ENGINE_STOPPED, device.name(), stepping.endV());
                 engineChanged();
             }

@@ -17,7 +17,7 @@ public record AirShift(double shiftK) implements Variation {
         InitialState start = scene.start();
         return base.in(scene.from(new InitialState(start.stateOfChargeFraction(), start.batteryC() + shiftK))
                 .withPhases(scene.phases().stream()
-                        .map(phase -> phase.in(phase.air().warmerBy(shiftK)))
+                        .map(phase -> phase.warmerBy(shiftK))
                         .toList()));
     }
 }

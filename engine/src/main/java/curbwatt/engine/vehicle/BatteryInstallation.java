@@ -10,11 +10,17 @@ import java.util.Objects;
  * @param name as the user calls it
  * @param battery its model
  * @param thermalTimeConstantS time constant with which it follows the air round it (s), 60 … 10 days
+ * @param inEngineSpace whether that air is the air under the hood, where its temperature is known
  */
-public record BatteryInstallation(String name, Battery battery, double thermalTimeConstantS) {
+public record BatteryInstallation(String name, Battery battery, double thermalTimeConstantS, boolean inEngineSpace) {
 
     /** Time constant where none is stated (s): five hours; common practice, no published source. */
     public static final double USUAL_THERMAL_TIME_CONSTANT_S = 5 * 3600.0;
+
+    /** A battery outside the engine space. */
+    public BatteryInstallation(String name, Battery battery, double thermalTimeConstantS) {
+        this(name, battery, thermalTimeConstantS, false);
+    }
 
     /** Refuses figures out of range. */
     public BatteryInstallation {
@@ -25,6 +31,6 @@ public record BatteryInstallation(String name, Battery battery, double thermalTi
 
     /** The same place with another battery in it. */
     public BatteryInstallation with(Battery other) {
-        return new BatteryInstallation(name, other, thermalTimeConstantS);
+        return new BatteryInstallation(name, other, thermalTimeConstantS, inEngineSpace);
     }
 }

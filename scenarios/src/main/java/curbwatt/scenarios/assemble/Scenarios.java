@@ -36,7 +36,10 @@ public final class Scenarios {
 
     /** Opens a file in which some values are set anew. */
     public ReadyScenario open(Path file, List<Setting> settings) {
-        return ready(SourceText.of(file), settings);
+        String remedy = DemoScenarios.argument(file)
+                .map(demo -> "Write " + demo + " for the demo of this name, or check the name and the folder.")
+                .orElse("Check the name and the folder.");
+        return ready(SourceText.of(file, remedy), settings);
     }
 
     /** Opens a scenario that ships with the program; {@link DemoScenarios#names()} lists them. */
@@ -46,7 +49,7 @@ public final class Scenarios {
 
     /** Opens a scenario that ships with the program, some values of it set anew. */
     public ReadyScenario demo(String name, List<Setting> settings) {
-        return ready(new SourceText("demo:" + name, DemoScenarios.text(name)), settings);
+        return ready(new SourceText(DemoScenarios.PREFIX + name, DemoScenarios.text(name)), settings);
     }
 
     /**

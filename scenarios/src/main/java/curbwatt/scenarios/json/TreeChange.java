@@ -51,7 +51,11 @@ final class TreeChange {
             } else {
                 place = place.key(step.name());
                 if (!last && !node.has(step.name())) {
-                    return Optional.of(noKey(node, place.parent(), step.name()));
+                    if (setting.takesOut() || steps.get(i + 1).inList()) {
+                        return Optional.of(noKey(node, place.parent(), step.name()));
+                    }
+                    // the schema says whether an object may stand here
+                    begin((ObjectNode) node, place);
                 }
             }
             if (last) {
@@ -60,6 +64,12 @@ final class TreeChange {
             node = node.isArray() ? node.get(Integer.parseInt(place.name())) : node.get(step.name());
         }
         return Optional.empty();
+    }
+
+    private void begin(ObjectNode parent, Place place) {
+        parent.putObject(place.name());
+        tree.positions().noteSetting(place, setting.toString());
+        tree.positions().noteValue(place, new TextPosition(0, 0));
     }
 
     private Optional<Problem> put(JsonNode parent, Place place) {

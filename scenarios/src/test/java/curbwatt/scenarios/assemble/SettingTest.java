@@ -67,6 +67,18 @@ class SettingTest {
     }
 
     @Test
+    void objectsOnTheWayToItAreAdded() {
+        assertThat(demo(
+                                "vehicle.idleControl.highIdleRpm=1100",
+                                "vehicle.idleControl.raiseBelowV=12.8",
+                                "vehicle.idleControl.releaseAboveV=13.6")
+                        .vehicle()
+                        .engine()
+                        .highIdle())
+                .isPresent();
+    }
+
+    @Test
     void aKeyWithoutValueIsTakenOut() {
         assertThat(demo("vehicle.alternator=", "requirements.leastChargePercent=")
                         .vehicle()
@@ -126,7 +138,9 @@ class SettingTest {
                 "vehicle.cutoffs[Equipment cutof].tripV=11 | vehicle.cutoffs | has no entry | Did you mean 'Equipment cutoff'",
                 "vehicle.cutoffs.tripV=11 | vehicle.cutoffs | is a list | vehicle.cutoffs[0]",
                 "vehicle[0]=11 | vehicle | is no list | .0",
-                "vehicle.batery.c20Ah=70 | vehicle.batery | has no key 'batery' | battery",
+                "vehicle.batery.c20Ah=70 | vehicle.batery | 'batery' is not known | Did you mean 'battery'",
+                "vehicle.batery[0].c20Ah=70 | vehicle.batery | has no key 'batery' | battery",
+                "vehicle.batery.c20Ah= | vehicle.batery | has no key 'batery' | battery",
                 "title.text=x | title | single value | itself",
                 "vehicle.circuits[0]= | vehicle.circuits[0] | Only keys | another value",
                 "vehicle.auxiliary= | vehicle.auxiliary | has no key 'auxiliary' | battery"
@@ -143,7 +157,7 @@ class SettingTest {
     void allMisplacedSettingsComeAtOnce() {
         ScenarioException refusal = catchThrowableOfType(
                 ScenarioException.class,
-                () -> SCENARIOS.demo("lane-watch", List.of(Setting.of("a.b=1"), Setting.of("c[0]=1"))));
+                () -> SCENARIOS.demo("lane-watch", List.of(Setting.of("a[1].b=1"), Setting.of("c[0]=1"))));
 
         assertThat(refusal.problems()).hasSize(2);
     }
