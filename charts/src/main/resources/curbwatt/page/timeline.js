@@ -28,6 +28,7 @@ export class Timeline {
   #shape = null;
   #answer = null;
   #kept = [];
+  #timeS = 0;
 
   constructor(host) {
     this.#host = host;
@@ -51,7 +52,7 @@ export class Timeline {
     const trace = answer.trace;
     const wide = Math.max(300, this.#host.clientWidth);
     const small = wide < 560;
-    const right = wide - (small ? 82 : 138);
+    const right = wide - (small ? 88 : 138);
     const across = scale(0, 1000 * answer.durationS, LEFT, right);
     const atS = (timeS) => across(1000 * timeS);
     const wishes = answer.marks.slice(0, MOST_MARKS).map((mark) => ({
@@ -79,10 +80,12 @@ export class Timeline {
     this.#drawGhosts(ghosts, across, up, full);
     this.#drawLevels(answer, small);
     this.#drawWords(answer, places);
+    this.point(this.#timeS);
   }
 
   /** Shows an instant. */
   point(timeS) {
+    this.#timeS = timeS;
     if (this.#shape === null) {
       return;
     }
