@@ -4,12 +4,11 @@ import curbwatt.charts.output.JsonObject;
 import curbwatt.charts.run.RunStory;
 import curbwatt.charts.wording.Headline;
 import curbwatt.charts.wording.PlainText;
-import curbwatt.engine.control.LowVoltageCutoff;
-import curbwatt.engine.vehicle.Vehicle;
+import curbwatt.engine.simulation.Simulation;
+import curbwatt.engine.study.CutoffSetting;
 import curbwatt.engine.verdict.Finding;
 import curbwatt.engine.verdict.Requirement;
 import curbwatt.scenarios.assemble.ReadyScenario;
-import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -74,41 +73,9 @@ record SettingSweep(ReadyScenario scenario, int cutoff) {
     }
 
     private ReadyScenario changed(double tripV, double delayS) {
-        Vehicle vehicle = scenario.vehicle();
-        List<LowVoltageCutoff> cutoffs = new ArrayList<>(vehicle.cutoffs());
-        LowVoltageCutoff before = cutoffs.get(cutoff);
-        cutoffs.set(
-                cutoff,
-                new LowVoltageCutoff(
-                        before.name(),
-                        before.sense(),
-                        before.filterTimeConstantS(),
-                        before.sensorErrorV(),
-                        before.warningV(),
-                        tripV,
-                        delayS,
-                        before.reclose(),
-                        before.runTimeLimitS(),
-                        before.circuits()));
-        return new ReadyScenario(
-                scenario.source(),
-                scenario.title(),
-                scenario.description(),
-                new Vehicle(
-                        vehicle.name(),
-                        vehicle.battery(),
-                        vehicle.auxiliary(),
-                        vehicle.alternator(),
-                        vehicle.circuits(),
-                        cutoffs,
-                        vehicle.starting(),
-                        vehicle.engine()),
-                scenario.circuitPlans(),
-                scenario.scene(),
-                scenario.roster(),
-                scenario.requirements(),
-                scenario.traceSpacingS(),
-                scenario.assumptions(),
-                scenario.warnings());
+        String name = scenario.vehicle().cutoffs().get(cutoff).name();
+        Simulation changed =
+                CutoffSetting.trip(name, tripV, delayS).of(Simulation.of(scenario.vehicle(), scenario.scene()));
+        return scenario.withVehicle(changed.vehicle());
     }
 }
