@@ -4,6 +4,7 @@ import curbwatt.charts.page.FirstScenario;
 import curbwatt.charts.page.PageServer;
 import curbwatt.charts.page.PortTakenException;
 import java.io.PrintWriter;
+import java.util.List;
 import java.util.concurrent.Callable;
 import java.util.concurrent.CountDownLatch;
 import picocli.CommandLine.Command;
@@ -59,9 +60,9 @@ final class PageCommand implements Callable<Integer> {
         }
         PrintWriter out = spec.commandLine().getOut();
         PrintWriter err = spec.commandLine().getErr();
-        ScenarioArgument argument = ScenarioArgument.of(scenario);
-        argument.open().warnings().forEach(warning -> ProblemPrinter.print(warning, err));
-        FirstScenario first = argument.first();
+        ScenarioName name = new ScenarioName(scenario);
+        name.open(List.of()).ready().warnings().forEach(warning -> ProblemPrinter.print(warning, err));
+        FirstScenario first = name.first();
         try (PageServer server = PageServer.start(port, first, fault -> {
             err.println("error: the program failed on a request of the page (" + fault + ").");
             err.flush();

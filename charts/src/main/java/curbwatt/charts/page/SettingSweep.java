@@ -107,6 +107,7 @@ record SettingSweep(ReadyScenario scenario, int cutoff) {
                 scenario.scene(),
                 scenario.roster(),
                 scenario.requirements(),
+                scenario.studies(),
                 scenario.traceSpacingS(),
                 scenario.assumptions(),
                 scenario.warnings());
