@@ -52,12 +52,13 @@ class PageForEveryoneTest {
 
     @SuppressWarnings("unchecked")
     private static List<String> found() {
-        List<Map<String, Object>> violations = (List<Map<String, Object>>)
-                browser.driver()
-                        .executeAsyncScript(
-                                "const done = arguments[0];"
-                                        + "axe.run(document, {runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa']}).then((result) => done("
-                                        + "result.violations.map((v) => ({id: v.id, impact: v.impact, where: v.nodes.slice(0, 4).map((n) => n.target.join(' ') + ': ' + n.failureSummary).join(' | ')}))))");
+        List<Map<String, Object>> violations = (List<Map<String, Object>>) browser.driver()
+                .executeAsyncScript("const done = arguments[0];"
+                        + "axe.run(document, {runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa']})"
+                        + ".then((result) => done("
+                        + "result.violations.map((v) => ({id: v.id, impact: v.impact, "
+                        + "where: v.nodes.slice(0, 4)"
+                        + ".map((n) => n.target.join(' ') + ': ' + n.failureSummary).join(' | ')}))))");
         return violations.stream()
                 .filter(violation -> List.of("serious", "critical").contains(violation.get("impact")))
                 .map(violation -> violation.get("id") + ": " + violation.get("where"))

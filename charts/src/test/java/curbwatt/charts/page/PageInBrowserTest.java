@@ -273,13 +273,13 @@ class PageInBrowserTest {
                     .executeAsyncScript(
                             "const done = arguments[0]; import('/lamps.js').then(({isLit}) => {"
                                     + "const rhythm = " + rhythm + "; const starts = []; let lit = false;"
-                                    + "for (let t = 0; t < 20; t += 0.001) { const now = isLit(rhythm, t); if (now && !lit) starts.push(t); lit = now; }"
+                                    + "for (let t = 0; t < 20; t += 0.001) { "
+                                    + "const now = isLit(rhythm, t); if (now && !lit) starts.push(t); lit = now; }"
                                     + "done(Math.max(...starts.map((t) => starts.filter((u) => u >= t && u < t + 0.999).length))); })");
             assertThat(((Number) most).intValue()).as(rhythm).isBetween(1, 3);
         }
-        double litPx = ((Number)
-                        browser.script(
-                                "return [...document.querySelectorAll('.lamp')].reduce((sum, lamp) => sum + lamp.clientWidth * lamp.clientHeight, 0)"))
+        double litPx = ((Number) browser.script("return [...document.querySelectorAll('.lamp')]"
+                        + ".reduce((sum, lamp) => sum + lamp.clientWidth * lamp.clientHeight, 0)"))
                 .doubleValue();
         // a quarter of 341 × 256 px, the small area of the same criterion
         assertThat(litPx).isPositive().isLessThan(0.25 * 341 * 256);
