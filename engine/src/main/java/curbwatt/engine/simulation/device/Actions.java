@@ -53,6 +53,11 @@ public final class Actions {
         return cutoffs;
     }
 
+    /** Where a cutoff senses. */
+    public SenseTap tap(int cutoff) {
+        return taps[cutoff];
+    }
+
     /** Where the first cutoff senses; the starter node if there is none. */
     public SenseTap firstTap() {
         return taps.length == 0 ? SenseTap.starterNode() : taps[0];

@@ -71,6 +71,18 @@ public final class BatteryWork {
         modes.advance(boundAh, mainA, durationS);
     }
 
+    /** Lets a current that runs along a parabola flow through a share of the time that the parabola spans. */
+    public void advance(DriveCurve curve, double share, double wholeS) {
+        double durationS = share * wholeS;
+        removedAh += (curve.meanA(share) + selfDischargeA) * durationS / SECONDS_PER_HOUR;
+        modes.advance(boundAh, curve.drive0A(), curve.drive1A() * share, curve.drive2A() * share * share, durationS);
+    }
+
+    /** Share of the modes' weights that acts while charging. */
+    public double chargingFactor() {
+        return modes.chargingFactor();
+    }
+
     /** Lets the temperature follow the air for a time. */
     public void warm(double airC, double durationS) {
         if (airC != temperatureC) {

@@ -1,6 +1,11 @@
 package curbwatt.engine.simulation.record;
 
-/** A read-only view of the step just accepted; voltages run straight between start and end. */
+/**
+ * A read-only view of the step just accepted.
+ *
+ * <p>In a short step voltages run straight between start and end. A long step has many flashes in it: start and end are
+ * instants of the waveform, and lowest, highest and mean say what it does between.
+ */
 public interface Step {
 
     /** Start, since the scene's start (s). */
@@ -14,6 +19,36 @@ public interface Step {
 
     /** Voltage of the starter node at the end, before whatever switches there (V). */
     double nodeEndV();
+
+    /** Whether voltages run straight between start and end. */
+    default boolean isStraight() {
+        return true;
+    }
+
+    /** Lowest voltage of the starter node in the step (V). */
+    default double nodeLowestV() {
+        return Math.min(nodeStartV(), nodeEndV());
+    }
+
+    /** Highest voltage of the starter node in the step (V). */
+    default double nodeHighestV() {
+        return Math.max(nodeStartV(), nodeEndV());
+    }
+
+    /** Mean voltage of the starter node in the step (V). */
+    default double nodeMeanV() {
+        return 0.5 * (nodeStartV() + nodeEndV());
+    }
+
+    /** Lowest voltage at the first cutoff's sense point in the step (V). */
+    default double sensedLowestV() {
+        return Math.min(sensedStartV(), sensedEndV());
+    }
+
+    /** Highest voltage at the first cutoff's sense point in the step (V). */
+    default double sensedHighestV() {
+        return Math.max(sensedStartV(), sensedEndV());
+    }
 
     /** Voltage at the first cutoff's sense point at the start; the node voltage if there is no cutoff (V). */
     double sensedStartV();
@@ -65,6 +100,21 @@ public interface Step {
 
     /** Voltage of the equipment node at the end (V). */
     double equipmentEndV();
+
+    /** Lowest voltage of the equipment node in the step (V). */
+    default double equipmentLowestV() {
+        return Math.min(equipmentStartV(), equipmentEndV());
+    }
+
+    /** Highest voltage of the equipment node in the step (V). */
+    default double equipmentHighestV() {
+        return Math.max(equipmentStartV(), equipmentEndV());
+    }
+
+    /** Mean voltage of the equipment node in the step (V). */
+    default double equipmentMeanV() {
+        return 0.5 * (equipmentStartV() + equipmentEndV());
+    }
 
     /** Mean current of the auxiliary battery in the step, discharging counts positive (A). */
     double auxiliaryA();

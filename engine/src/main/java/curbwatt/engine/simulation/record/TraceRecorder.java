@@ -63,6 +63,12 @@ public final class TraceRecorder implements Recorder {
         tail = coveredS > 0 ? line(step, step.endS(), 1) : rows.get(rows.size() - 1);
     }
 
+    @Override
+    public double nextLineS(double timeS) {
+        double lineS = spacingS * Math.rint(timeS / spacingS);
+        return lineS > timeS ? lineS : spacingS * Math.rint(timeS / spacingS + 1);
+    }
+
     private void clear() {
         coveredS = 0;
         nodeMinV = Double.POSITIVE_INFINITY;
@@ -88,16 +94,17 @@ public final class TraceRecorder implements Recorder {
         double lengthS = toS - fromS;
         double fromShare = share(step, fromS);
         double toShare = share(step, toS);
-        double fromV = at(step.nodeStartV(), step.nodeEndV(), fromShare);
-        double toV = at(step.nodeStartV(), step.nodeEndV(), toShare);
-        double fromSensedV = at(step.sensedStartV(), step.sensedEndV(), fromShare);
-        double toSensedV = at(step.sensedStartV(), step.sensedEndV(), toShare);
+        boolean straight = step.isStraight();
+        double fromV = straight ? at(step.nodeStartV(), step.nodeEndV(), fromShare) : step.nodeLowestV();
+        double toV = straight ? at(step.nodeStartV(), step.nodeEndV(), toShare) : step.nodeHighestV();
+        double fromSensedV = straight ? at(step.sensedStartV(), step.sensedEndV(), fromShare) : step.sensedLowestV();
+        double toSensedV = straight ? at(step.sensedStartV(), step.sensedEndV(), toShare) : step.sensedHighestV();
         nodeMinV = Math.min(nodeMinV, Math.min(fromV, toV));
         nodeMaxV = Math.max(nodeMaxV, Math.max(fromV, toV));
         sensedMinV = Math.min(sensedMinV, Math.min(fromSensedV, toSensedV));
         sensedMaxV = Math.max(sensedMaxV, Math.max(fromSensedV, toSensedV));
         coveredS += lengthS;
-        nodeVs += lengthS * 0.5 * (fromV + toV);
+        nodeVs += lengthS * (straight ? 0.5 * (fromV + toV) : step.nodeMeanV());
         batteryAs += lengthS * step.batteryA();
         alternatorAs += lengthS * step.alternatorA();
         if (step.hasEquipmentNode()) {
