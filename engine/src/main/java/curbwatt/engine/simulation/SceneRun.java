@@ -191,6 +191,7 @@ final class SceneRun {
             longView.show(recorder, timeS, endS);
         }
         found.take(stepping.end);
+        stepping.start.takeFrom(stepping.end);
         book.endLongStep();
         if (!engine.runs()) {
             book.noteCold();

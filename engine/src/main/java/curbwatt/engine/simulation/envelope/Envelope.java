@@ -24,13 +24,17 @@ import java.util.Map;
 public final class Envelope {
 
     /** Steps under this length are left to the time loop (s). */
-    private static final double SHORTEST_S = 1;
+    private static final double SHORTEST_S = 0.005;
     /** Fewest cycles in a long step. */
     private static final double FEWEST_CYCLES = 3;
     /** Longest step (s): a quarter of the slowest mode of a battery. */
     private static final double LONGEST_S = 7200;
     /** Length tried first after a change (s). */
     private static final double FIRST_S = 30;
+    /** Longest time before it is tried again, after it could not be done (s). */
+    private static final double LONGEST_WAIT_S = 2;
+    /** Share of the usual tolerance that a voltage has where devices look at it. */
+    private static final double FINE = 0.05;
     /** A delay that ends is left to the time loop from this long before (s). */
     private static final double BEFORE_S = 1e-3;
 
@@ -49,6 +53,7 @@ public final class Envelope {
     private long seenChanges = -1;
     private boolean ready;
     private double notBeforeS;
+    private double waitS = SHORTEST_S;
     private FlashCombinations combinations;
     /** Loads that are not averaged over, and what they drew when the pattern was made. */
     private List<LoadState> edged = List.of();
@@ -77,7 +82,7 @@ public final class Envelope {
         int circuits = bank.circuits.size();
         step = new LongStep(network, engine, batteries, circuits, toleranceV);
         bounds = new Bounds(actions, calm, toleranceV);
-        walk = new Walk(actions, watch, calm, engine, bounds, circuits);
+        walk = new Walk(actions, watch, calm, engine, bounds, bank.circuits);
         first = new OperatingPoint(circuits);
         last = new OperatingPoint(circuits);
     }
@@ -101,7 +106,7 @@ public final class Envelope {
             ready = false;
             notBeforeS = bank.changedS() + longestSurgeS();
         }
-        if (timeS < notBeforeS || engine.starterA(timeS) > 0) {
+        if (timeS < notBeforeS) {
             return 0;
         }
         if (!ready) {
@@ -125,8 +130,9 @@ public final class Envelope {
             bounds.look(step);
             lengthS = shown(timeS, lengthS, shortestS);
         }
+        waitS = lengthS > 0 ? shortestS : Math.min(LONGEST_WAIT_S, 2 * waitS);
         if (lengthS == 0) {
-            notBeforeS = timeS + 2 * shortestS;
+            notBeforeS = timeS + waitS;
         }
         return lengthS;
     }
@@ -169,7 +175,7 @@ public final class Envelope {
     /** Shows the devices a step, as far as none of them acts (s). */
     private double shown(double timeS, double lengthS, double shortestS) {
         double calmS = calm.mayWalk() ? calm.calmForS(timeS) : 0;
-        if (calmS >= lengthS) {
+        if (calmS - BEFORE_S >= lengthS) {
             return calm(timeS, lengthS);
         }
         if (calmS - BEFORE_S > shortestS) {
@@ -180,8 +186,11 @@ public final class Envelope {
         if (!calm.mayWalk()) {
             return 0;
         }
+        // here a level is near: a tenth of a millivolt may be a second
+        double fineS = Math.max(step.refine(lengthS, FINE), 0);
+        bounds.look(step);
         double walkedS = walk.through(step) - timeS;
-        if (walkedS > 0 && walkedS < lengthS) {
+        if (walkedS > 0 && walkedS < fineS) {
             shorten(walkedS);
             notBeforeS = timeS + walkedS + shortestS;
         }

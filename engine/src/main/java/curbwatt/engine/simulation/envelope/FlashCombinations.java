@@ -79,7 +79,8 @@ final class FlashCombinations {
 
     FlashPattern pattern() {
         if (averaged.isEmpty()) {
-            return new FlashPattern(0, new long[0], new int[] {0}, Collections.singletonList(new CircuitDraw[0]), List.of());
+            return new FlashPattern(
+                    0, new long[0], new int[] {0}, Collections.singletonList(new CircuitDraw[0]), List.of());
         }
         numbers.clear();
         long[] starts = starts();

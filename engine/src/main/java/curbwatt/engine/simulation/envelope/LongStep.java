@@ -5,6 +5,7 @@ import curbwatt.engine.simulation.part.Batteries;
 import curbwatt.engine.simulation.part.BatteryWork;
 import curbwatt.engine.simulation.part.DriveCurve;
 import curbwatt.engine.simulation.part.EngineState;
+import curbwatt.engine.simulation.part.NodePoint;
 import curbwatt.engine.simulation.part.OperatingPoint;
 
 /**
@@ -18,8 +19,8 @@ import curbwatt.engine.simulation.part.OperatingPoint;
  */
 final class LongStep {
 
-    /** Share of the capacity by which guess and result may differ: 1e-5 moves a voltage by 10 µV. */
-    private static final double SAME_STATE = 1e-5;
+    /** Share of the capacity by which guess and result may differ: 2e-6 moves a voltage by 2 µV. */
+    private static final double SAME_STATE = 2e-6;
 
     private static final int MOST_ROUNDS = 3;
     /** Share of what is allowed that a step uses which has a solution but no parabola. */
@@ -55,6 +56,8 @@ final class LongStep {
     private double lastS;
 
     private boolean goesOn;
+    /** Share of the tolerances that is asked at present. */
+    private double tolerance = 1;
 
     LongStep(Network network, EngineState engine, Batteries batteries, int circuits, double toleranceV) {
         this.network = network;
@@ -131,6 +134,14 @@ final class LongStep {
         goesOn = true;
     }
 
+    /** Tries the same step again with a share of the tolerance; as long as that allows (s). */
+    double refine(double longestS, double share) {
+        tolerance = share;
+        double refinedS = find(longestS, 0.02 * longestS);
+        tolerance = 1;
+        return refinedS > 0 ? refinedS : find(0.02 * longestS, 0.01 * longestS);
+    }
+
     private double find(double firstS, double shortestS) {
         double tryS = firstS;
         while (tryS >= shortestS) {
@@ -166,7 +177,7 @@ final class LongStep {
         move(middleState, 0.5);
         move(endState, 1);
         double moved = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < MOST_ROUNDS && moved > SAME_STATE; i++) {
+        for (int i = 0; i < MOST_ROUNDS && moved > tolerance * SAME_STATE; i++) {
             if (!solveAhead()) {
                 return Double.POSITIVE_INFINITY;
             }
@@ -183,7 +194,7 @@ final class LongStep {
         }
         boolean full = passesFull(batteries.starter(), endState.starter())
                 || (batteries.areTwo() && passesFull(batteries.auxiliary(), endState.auxiliary()));
-        return moved > SAME_STATE || full ? FAR_TOO_LONG : bentV() / toleranceV;
+        return moved > tolerance * SAME_STATE || full ? FAR_TOO_LONG : bentV() / (tolerance * toleranceV);
     }
 
     private boolean solveAhead() {
@@ -210,22 +221,32 @@ final class LongStep {
         return from.isFull() != to.isFull();
     }
 
-    /** How far the first quarter's voltage, in the combination of the longest share, is off its parabola (V). */
+    /** How far the first quarter's voltage, in the combination that bends most, is off its parabola (V). */
     private double bentV() {
-        int longest = 0;
-        for (int k = 1; k < shares.length; k++) {
-            longest = shares[k] > shares[longest] ? k : longest;
+        int bent = 0;
+        double mostV = -1;
+        for (int k = 0; k < shares.length; k++) {
+            double bendV = bendV(start.points[k].starter, middle.points[k].starter, end.points[k].starter)
+                    + bendV(start.points[k].equipment, middle.points[k].equipment, end.points[k].equipment);
+            if (bendV > mostV) {
+                bent = k;
+                mostV = bendV;
+            }
         }
         move(quarterState, QUARTER);
-        at(longest, QUARTER, quarter);
+        at(bent, QUARTER, quarter);
         double starterV = quarter.starter.nodeV;
         double equipmentV = quarter.equipment.nodeV;
-        pattern.suppose(longest);
+        pattern.suppose(bent);
         network.solve(quarterState, engine, startS + QUARTER * lengthS, quarter);
         pattern.supposeNothing();
         return Math.max(
                 Math.abs(quarter.starter.nodeV - starterV),
                 batteries.areTwo() ? Math.abs(quarter.equipment.nodeV - equipmentV) : 0);
+    }
+
+    private static double bendV(NodePoint start, NodePoint middle, NodePoint end) {
+        return Math.abs(start.nodeV - 2 * middle.nodeV + end.nodeV);
     }
 
     private void move(Batteries state, double share) {

@@ -105,14 +105,10 @@ public final class LongStepView implements Step {
         step.pattern().shares(fromS, toS, shares);
         for (int k = 0; k < shares.length; k++) {
             if (shares[k] > 0) {
-                step.at(k, share(0.5 * (fromS + toS)), point);
-                mean.add(point, shares[k]);
-                residualA = Math.max(residualA, point.residualA());
-                note();
-                step.at(k, share(fromS), point);
-                note();
-                step.at(k, share(toS), point);
-                note();
+                // Simpson's rule is exact for a parabola
+                note(k, fromS, shares[k] / 6);
+                note(k, 0.5 * (fromS + toS), 4 * shares[k] / 6);
+                note(k, toS, shares[k] / 6);
             }
         }
     }
@@ -134,7 +130,10 @@ public final class LongStepView implements Step {
         equipment.clear();
     }
 
-    private void note() {
+    private void note(int combination, double timeS, double weight) {
+        envelope.step().at(combination, share(timeS), point);
+        mean.add(point, weight);
+        residualA = Math.max(residualA, point.residualA());
         node.note(point.starter.nodeV);
         sensed.note(tap.voltageV(point));
         equipment.note(point.equipment.nodeV);

@@ -4,8 +4,11 @@ import curbwatt.engine.simulation.device.Actions;
 import curbwatt.engine.simulation.device.CalmWatch;
 import curbwatt.engine.simulation.device.EngineWatch;
 import curbwatt.engine.simulation.network.SenseTap;
+import curbwatt.engine.simulation.part.CircuitState;
 import curbwatt.engine.simulation.part.EngineState;
 import curbwatt.engine.simulation.part.OperatingPoint;
+import curbwatt.engine.vehicle.BusNode;
+import java.util.List;
 
 /**
  * Shows the devices the exact waveform of a long step, segment by segment, up to where one of them would act.
@@ -25,18 +28,30 @@ final class Walk {
     private final Bounds bounds;
     private final OperatingPoint from;
     private final OperatingPoint to;
+    private final boolean[] onStarter;
     private LongStep step;
     private FlashPattern pattern;
+    private final Ripple ripple = new Ripple();
     private double atS;
 
-    Walk(Actions actions, EngineWatch watch, CalmWatch calm, EngineState engine, Bounds bounds, int circuits) {
+    Walk(
+            Actions actions,
+            EngineWatch watch,
+            CalmWatch calm,
+            EngineState engine,
+            Bounds bounds,
+            List<CircuitState> circuits) {
         this.actions = actions;
         this.watch = watch;
         this.calm = calm;
         this.engine = engine;
         this.bounds = bounds;
-        from = new OperatingPoint(circuits);
-        to = new OperatingPoint(circuits);
+        from = new OperatingPoint(circuits.size());
+        to = new OperatingPoint(circuits.size());
+        onStarter = new boolean[circuits.size()];
+        for (int c = 0; c < onStarter.length; c++) {
+            onStarter[c] = circuits.get(c).circuit.node() == BusNode.STARTER;
+        }
     }
 
     /** Goes through a step as far as nothing acts; the time reached (s). */
@@ -48,6 +63,7 @@ final class Walk {
         double pieceS = pattern.isSteady() ? next.lengthS() / PIECES : Double.POSITIVE_INFINITY;
         boolean mayRepeat = !pattern.isSteady() && calm.mayRepeat(atS);
         double cycleFromS = atS;
+        ripple.begin(step.middle(), step.middleState().starter(), step.middle().starter, true);
         pattern.seek(atS);
         while (endS - atS > 1e-6) {
             if (mayRepeat && atS - cycleFromS > pattern.cycleS() - 1e-6) {
@@ -73,9 +89,13 @@ final class Walk {
 
     /** Shows the stretch to a time; false: a device would act in it. */
     private boolean show(double toS) {
-        step.at(pattern.combination(), share(atS), from);
-        step.at(pattern.combination(), share(toS), to);
+        int combination = pattern.combination();
         double lengthS = toS - atS;
+        step.at(combination, share(atS), from);
+        lift(from, ripple.atV(combination));
+        ripple.advance(combination, lengthS);
+        step.at(combination, share(toS), to);
+        lift(to, ripple.atV(combination));
         if (actions.firstS(lengthS, from, to, engine.runs()) <= lengthS
                 || watch.firstS(atS, lengthS, from, to, engine) <= lengthS) {
             return false;
@@ -83,6 +103,16 @@ final class Walk {
         actions.advance(lengthS, from, to, engine.runs());
         watch.advance(atS, toS, from, to, engine);
         return true;
+    }
+
+    /** Lets the starter node and what hangs on it ride on the ripple; behind a link it is smaller, and left out. */
+    private void lift(OperatingPoint point, double rippleV) {
+        point.starter.nodeV += rippleV;
+        for (int c = 0; c < point.farV.length; c++) {
+            if (onStarter[c]) {
+                point.farV[c] += rippleV;
+            }
+        }
     }
 
     private double share(double timeS) {
@@ -97,6 +127,9 @@ final class Walk {
         double repeatedS = cycleS * (Math.floor(roomS / cycleS) - 1);
         if (!(repeatedS >= cycleS)) {
             return 0;
+        }
+        for (int s = 0; s < pattern.segments(); s++) {
+            ripple.advance(pattern.combination(s), pattern.lengthS(s) * repeatedS / cycleS);
         }
         bounds.readAt(step, share(atS + repeatedS));
         calm.repeat(cycleS, repeatedS);

@@ -78,6 +78,15 @@ public final class BatteryWork {
         modes.advance(boundAh, curve.drive0A(), curve.drive1A() * share, curve.drive2A() * share * share, durationS);
     }
 
+    /** Sum of the modes' weights: bound charge for each charge drawn in a short time. */
+    public double totalWeight() {
+        double sum = 0;
+        for (int m = 0; m < modes.size(); m++) {
+            sum += modes.weight(m);
+        }
+        return sum;
+    }
+
     /** Share of the modes' weights that acts while charging. */
     public double chargingFactor() {
         return modes.chargingFactor();
