@@ -21,6 +21,9 @@ final class Bounds {
     private final CalmWatch calm;
     private final double toleranceV;
     private final Filter[] filters;
+    private final Ripple ripple = new Ripple();
+    /** By how much a voltage may be off its parabola (V). */
+    private double marginV;
 
     Bounds(Actions actions, CalmWatch calm, double toleranceV) {
         this.actions = actions;
@@ -41,6 +44,8 @@ final class Bounds {
 
     /** Looks at a step. */
     void look(LongStep step) {
+        ripple.begin(step);
+        marginV = toleranceV + 2 * ripple.swingV();
         clear(calm.lowest, Double.POSITIVE_INFINITY);
         clear(calm.highest, Double.NEGATIVE_INFINITY);
         for (int k = 0; k < step.pattern().size(); k++) {
@@ -79,9 +84,9 @@ final class Bounds {
         bentV = Math.abs(filter.lowestV() - lowV) + bentV;
         lowV = Math.min(lowV, filter.lowestV());
         highV = Math.max(highV, filter.highestV());
-        double marginV = toleranceV + 0.1 * bentV;
-        calm.lowestReadingV[i] = lowV - marginV + Math.min(0, offV);
-        calm.highestReadingV[i] = highV + marginV + Math.max(0, offV);
+        double bandV = marginV + 0.1 * bentV;
+        calm.lowestReadingV[i] = lowV - bandV + Math.min(0, offV);
+        calm.highestReadingV[i] = highV + bandV + Math.max(0, offV);
         calm.endReadingV[i] =
                 filter.atV(step.startS() + step.lengthS()) + offV * Math.exp(-step.lengthS() / filter.timeConstantS());
     }
@@ -115,7 +120,7 @@ final class Bounds {
         include(start.starter, middle.starter, end.starter, calm.lowest.starter, calm.highest.starter);
         include(start.equipment, middle.equipment, end.equipment, calm.lowest.equipment, calm.highest.equipment);
         for (int c = 0; c < start.farV.length; c++) {
-            double margin = toleranceV + outside(start.farV[c], middle.farV[c], end.farV[c]);
+            double margin = marginV + outside(start.farV[c], middle.farV[c], end.farV[c]);
             calm.lowest.farV[c] =
                     Math.min(calm.lowest.farV[c], least(start.farV[c], middle.farV[c], end.farV[c]) - margin);
             calm.highest.farV[c] =
@@ -127,9 +132,9 @@ final class Bounds {
     }
 
     private void include(NodePoint start, NodePoint middle, NodePoint end, NodePoint lowest, NodePoint highest) {
-        double marginV = toleranceV + outside(start.nodeV, middle.nodeV, end.nodeV);
-        lowest.nodeV = Math.min(lowest.nodeV, least(start.nodeV, middle.nodeV, end.nodeV) - marginV);
-        highest.nodeV = Math.max(highest.nodeV, most(start.nodeV, middle.nodeV, end.nodeV) + marginV);
+        double bandV = marginV + outside(start.nodeV, middle.nodeV, end.nodeV);
+        lowest.nodeV = Math.min(lowest.nodeV, least(start.nodeV, middle.nodeV, end.nodeV) - bandV);
+        highest.nodeV = Math.max(highest.nodeV, most(start.nodeV, middle.nodeV, end.nodeV) + bandV);
         double marginA = outside(start.batteryA(), middle.batteryA(), end.batteryA());
         lowest.mainA = Math.min(lowest.mainA, least(start.batteryA(), middle.batteryA(), end.batteryA()) - marginA);
         highest.mainA = Math.max(highest.mainA, most(start.batteryA(), middle.batteryA(), end.batteryA()) + marginA);

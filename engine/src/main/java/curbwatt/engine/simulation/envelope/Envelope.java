@@ -34,7 +34,7 @@ public final class Envelope {
     /** Longest time before it is tried again, after it could not be done (s). */
     private static final double LONGEST_WAIT_S = 2;
     /** Share of the usual tolerance that a voltage has where devices look at it. */
-    private static final double FINE = 0.05;
+    private static final double FINE = 0.02;
     /** A delay that ends is left to the time loop from this long before (s). */
     private static final double BEFORE_S = 1e-3;
 

@@ -19,9 +19,13 @@ import curbwatt.engine.simulation.part.OperatingPoint;
  */
 final class LongStep {
 
-    /** Share of the capacity by which guess and result may differ: 2e-6 moves a voltage by 2 µV. */
-    private static final double SAME_STATE = 2e-6;
+    /** Share of the capacity by which guess and result may differ: 1e-6 moves a voltage by 1 µV. */
+    private static final double SAME_STATE = 1e-6;
 
+    /** Share of the capacity by which the gassing of a step may be off. */
+    private static final double GASSED_SHARE = 3e-10;
+
+    private static final double SECONDS_PER_HOUR = 3600;
     private static final int MOST_ROUNDS = 3;
     /** Share of what is allowed that a step uses which has a solution but no parabola. */
     private static final double FAR_TOO_LONG = 1e6;
@@ -194,7 +198,7 @@ final class LongStep {
         }
         boolean full = passesFull(batteries.starter(), endState.starter())
                 || (batteries.areTwo() && passesFull(batteries.auxiliary(), endState.auxiliary()));
-        return moved > tolerance * SAME_STATE || full ? FAR_TOO_LONG : bentV() / (tolerance * toleranceV);
+        return moved > tolerance * SAME_STATE || full ? FAR_TOO_LONG : bent() / tolerance;
     }
 
     private boolean solveAhead() {
@@ -221,8 +225,11 @@ final class LongStep {
         return from.isFull() != to.isFull();
     }
 
-    /** How far the first quarter's voltage, in the combination that bends most, is off its parabola (V). */
-    private double bentV() {
+    /**
+     * How far, at the first quarter, the combination that bends most is off its parabola, as a share of what is allowed: in
+     * voltage, and in gassing, which grows so steeply with it.
+     */
+    private double bent() {
         int bent = 0;
         double mostV = -1;
         for (int k = 0; k < shares.length; k++) {
@@ -237,12 +244,16 @@ final class LongStep {
         at(bent, QUARTER, quarter);
         double starterV = quarter.starter.nodeV;
         double equipmentV = quarter.equipment.nodeV;
+        double gasA = quarter.starter.gasA + quarter.equipment.gasA;
         pattern.suppose(bent);
         network.solve(quarterState, engine, startS + QUARTER * lengthS, quarter);
         pattern.supposeNothing();
+        double offV =
+                Math.max(Math.abs(quarter.starter.nodeV - starterV), Math.abs(quarter.equipment.nodeV - equipmentV));
+        double offAh = Math.abs(quarter.starter.gasA + quarter.equipment.gasA - gasA) * lengthS / SECONDS_PER_HOUR;
         return Math.max(
-                Math.abs(quarter.starter.nodeV - starterV),
-                batteries.areTwo() ? Math.abs(quarter.equipment.nodeV - equipmentV) : 0);
+                offV / toleranceV,
+                offAh / (GASSED_SHARE * batteries.starter().battery.capacityAh()));
     }
 
     private static double bendV(NodePoint start, NodePoint middle, NodePoint end) {

@@ -20,7 +20,7 @@ public final class LongStepView implements Step {
     private final OperatingPoint start;
     private final OperatingPoint end;
     private final OperatingPoint point;
-    private final OperatingPoint mean;
+    private final Averages averages;
     private double[] shares = new double[0];
     private double startS;
     private double endS;
@@ -29,10 +29,6 @@ public final class LongStepView implements Step {
     private double auxiliaryChargeEndFraction;
     private double batteryC;
     private double auxiliaryC;
-    private final Band node = new Band();
-    private final Band sensed = new Band();
-    private final Band equipment = new Band();
-    private double residualA;
     private double wholeStartS;
     private double wholeS;
     private double readingBeforeV;
@@ -61,7 +57,7 @@ public final class LongStepView implements Step {
         start = new OperatingPoint(circuits);
         end = new OperatingPoint(circuits);
         point = new OperatingPoint(circuits);
-        mean = new OperatingPoint(circuits);
+        averages = new Averages(circuits, tap);
     }
 
     /** Notes what holds before a long step is looked for. */
@@ -101,7 +97,7 @@ public final class LongStepView implements Step {
         readCharge(envelope.batteriesAt(share(fromS)));
         chargeStartFraction = chargeEndFraction;
         readCharge(envelope.batteriesAt(share(toS)));
-        clear();
+        averages.clear();
         step.pattern().shares(fromS, toS, shares);
         for (int k = 0; k < shares.length; k++) {
             if (shares[k] > 0) {
@@ -122,21 +118,9 @@ public final class LongStepView implements Step {
         }
     }
 
-    private void clear() {
-        mean.clear();
-        residualA = 0;
-        node.clear();
-        sensed.clear();
-        equipment.clear();
-    }
-
     private void note(int combination, double timeS, double weight) {
         envelope.step().at(combination, share(timeS), point);
-        mean.add(point, weight);
-        residualA = Math.max(residualA, point.residualA());
-        node.note(point.starter.nodeV);
-        sensed.note(tap.voltageV(point));
-        equipment.note(point.equipment.nodeV);
+        averages.add(point, weight);
     }
 
     @Override
@@ -166,17 +150,17 @@ public final class LongStepView implements Step {
 
     @Override
     public double nodeLowestV() {
-        return node.lowestV();
+        return averages.node.lowestV();
     }
 
     @Override
     public double nodeHighestV() {
-        return node.highestV();
+        return averages.node.highestV();
     }
 
     @Override
     public double nodeMeanV() {
-        return mean.starter.nodeV;
+        return averages.mean.starter.nodeV;
     }
 
     @Override
@@ -191,12 +175,12 @@ public final class LongStepView implements Step {
 
     @Override
     public double sensedLowestV() {
-        return sensed.lowestV();
+        return averages.sensed.lowestV();
     }
 
     @Override
     public double sensedHighestV() {
-        return sensed.highestV();
+        return averages.sensed.highestV();
     }
 
     @Override
@@ -217,22 +201,22 @@ public final class LongStepView implements Step {
 
     @Override
     public double batteryA() {
-        return mean.starter.batteryA();
+        return averages.mean.starter.batteryA();
     }
 
     @Override
     public double alternatorA() {
-        return mean.starter.sourceA;
+        return averages.mean.starter.sourceA;
     }
 
     @Override
     public double circuitA(int circuit) {
-        return mean.circuitA[circuit];
+        return averages.mean.circuitA[circuit];
     }
 
     @Override
     public int circuits() {
-        return mean.circuitA.length;
+        return averages.mean.circuitA.length;
     }
 
     @Override
@@ -252,7 +236,7 @@ public final class LongStepView implements Step {
 
     @Override
     public double residualA() {
-        return residualA;
+        return averages.residualA();
     }
 
     @Override
@@ -282,27 +266,27 @@ public final class LongStepView implements Step {
 
     @Override
     public double equipmentLowestV() {
-        return equipment.lowestV();
+        return averages.equipment.lowestV();
     }
 
     @Override
     public double equipmentHighestV() {
-        return equipment.highestV();
+        return averages.equipment.highestV();
     }
 
     @Override
     public double equipmentMeanV() {
-        return mean.equipment.nodeV;
+        return averages.mean.equipment.nodeV;
     }
 
     @Override
     public double auxiliaryA() {
-        return mean.equipment.batteryA();
+        return averages.mean.equipment.batteryA();
     }
 
     @Override
     public double linkA() {
-        return mean.linkOutA;
+        return averages.mean.linkOutA;
     }
 
     @Override
@@ -313,5 +297,25 @@ public final class LongStepView implements Step {
     @Override
     public double auxiliaryC() {
         return auxiliaryC;
+    }
+
+    @Override
+    public double dischargedAs() {
+        return averages.gaveA() * (endS - startS);
+    }
+
+    @Override
+    public double chargedAs() {
+        return averages.tookA() * (endS - startS);
+    }
+
+    @Override
+    public double auxiliaryDischargedAs() {
+        return averages.auxiliaryGaveA() * (endS - startS);
+    }
+
+    @Override
+    public double auxiliaryChargedAs() {
+        return averages.auxiliaryTookA() * (endS - startS);
     }
 }

@@ -5,7 +5,7 @@ import curbwatt.engine.simulation.part.MeanCurrent;
 import curbwatt.engine.simulation.part.NodePoint;
 
 /**
- * What the batteries' states swing about their mean path within a cycle, as seen in a node's voltage.
+ * What the starter battery's state swings about its mean path within a cycle, as seen in its node's voltage.
  *
  * <p>A long step moves a battery with the mean current. In truth it runs ahead while more is drawn and falls back while less
  * is. Against the modes' time constants a flash is short, so that charge and bound charges only add up:
@@ -25,9 +25,24 @@ final class Ripple {
     private double[] slopeVPerS = new double[0];
     private double[] transfer = new double[0];
     private double rippleV;
+    private double swingV;
 
     /** Begins a step at its start, where the state is the true one. */
-    void begin(Stage middle, BatteryWork battery, MeanCurrent mean, boolean starter) {
+    void begin(LongStep step) {
+        begin(step.middle(), step.middleState().starter(), step.middle().starter);
+        swingV = 0;
+        if (!step.pattern().isSteady()) {
+            Band band = new Band();
+            for (int s = 0; s < step.pattern().segments(); s++) {
+                band.note(rippleV);
+                advance(step.pattern().combination(s), step.pattern().lengthS(s));
+            }
+            swingV = band.highestV() - band.lowestV();
+        }
+        rippleV = 0;
+    }
+
+    private void begin(Stage middle, BatteryWork battery, MeanCurrent mean) {
         int size = middle.points.length;
         if (slopeVPerS.length != size) {
             slopeVPerS = new double[size];
@@ -42,7 +57,7 @@ final class Ripple {
         double boundV = battery.terminal().voltageV(removedAh, boundAh + SMALL_AH, currentA) - atV;
         double weight = battery.totalWeight();
         for (int k = 0; k < size; k++) {
-            NodePoint point = starter ? middle.points[k].starter : middle.points[k].equipment;
+            NodePoint point = middle.points[k].starter;
             double driveA = point.mainA < 0 ? battery.chargingFactor() * point.mainA : point.mainA;
             slopeVPerS[k] = (chargeV * (point.mainA - mean.sumA()) + boundV * weight * (driveA - mean.driveA()))
                     / (SMALL_AH * SECONDS_PER_HOUR);
@@ -54,6 +69,11 @@ final class Ripple {
                 transfer[k] = 0;
             }
         }
+    }
+
+    /** How far it swings in a cycle (V). */
+    double swingV() {
+        return swingV;
     }
 
     /** Goes through so much time in a combination. */

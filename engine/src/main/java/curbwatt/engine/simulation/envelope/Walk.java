@@ -63,7 +63,7 @@ final class Walk {
         double pieceS = pattern.isSteady() ? next.lengthS() / PIECES : Double.POSITIVE_INFINITY;
         boolean mayRepeat = !pattern.isSteady() && calm.mayRepeat(atS);
         double cycleFromS = atS;
-        ripple.begin(step.middle(), step.middleState().starter(), step.middle().starter, true);
+        ripple.begin(step);
         pattern.seek(atS);
         while (endS - atS > 1e-6) {
             if (mayRepeat && atS - cycleFromS > pattern.cycleS() - 1e-6) {
@@ -136,9 +136,12 @@ final class Walk {
         return repeatedS;
     }
 
-    /** Share of the step, after one, at which a combination's voltage first passes a level. */
+    /** Share of the step, after one, at which a combination's voltage first comes to a level. */
     private double crossing(double after) {
         double first = 1;
+        // the state swings about its mean path, and its mean is known to a swing: a voltage this near may be on both
+        // sides
+        double swingV = 2 * ripple.swingV();
         int levels = calm.lookUpLevels();
         for (int l = 0; l < levels; l++) {
             SenseTap tap = calm.levelTap(l);
@@ -147,7 +150,14 @@ final class Walk {
                 double startV = tap.voltageV(step.start().points[k]) - levelV;
                 double middleV = tap.voltageV(step.middle().points[k]) - levelV;
                 double endV = tap.voltageV(step.end().points[k]) - levelV;
-                first = Math.min(first, root(startV, middleV, endV, after));
+                double presentV = startV
+                        + after * (-3 * startV + 4 * middleV - endV)
+                        + after * after * (2 * startV - 4 * middleV + 2 * endV);
+                if (Math.abs(presentV) <= swingV) {
+                    return after;
+                }
+                first = Math.min(first, root(startV - swingV, middleV - swingV, endV - swingV, after));
+                first = Math.min(first, root(startV + swingV, middleV + swingV, endV + swingV, after));
             }
         }
         return first;

@@ -65,6 +65,16 @@ public interface Step {
     /** Mean current of the starter battery in the step, discharging counts positive (A). */
     double batteryA();
 
+    /** Charge that the starter battery gave in the step, leaving aside what it took (A·s). */
+    default double dischargedAs() {
+        return Math.max(0, batteryA()) * (endS() - startS());
+    }
+
+    /** Charge that the starter battery took in the step, leaving aside what it gave (A·s). */
+    default double chargedAs() {
+        return Math.max(0, -batteryA()) * (endS() - startS());
+    }
+
     /** Mean alternator current in the step (A). */
     double alternatorA();
 
@@ -118,6 +128,16 @@ public interface Step {
 
     /** Mean current of the auxiliary battery in the step, discharging counts positive (A). */
     double auxiliaryA();
+
+    /** Charge that the auxiliary battery gave in the step, leaving aside what it took (A·s). */
+    default double auxiliaryDischargedAs() {
+        return Math.max(0, auxiliaryA()) * (endS() - startS());
+    }
+
+    /** Charge that the auxiliary battery took in the step, leaving aside what it gave (A·s). */
+    default double auxiliaryChargedAs() {
+        return Math.max(0, -auxiliaryA()) * (endS() - startS());
+    }
 
     /** Mean current that reaches the equipment node through the link in the step (A). */
     double linkA();

@@ -48,14 +48,14 @@ public final class TraceRecorder implements Recorder {
             clear();
         }
         double fromS = step.startS();
-        double nextS = lineStartS + spacingS;
+        double nextS = nextLineS(lineStartS);
         while (step.endS() >= nextS) {
             add(step, fromS, nextS);
             rows.add(line(step, nextS, share(step, nextS)));
             clear();
             lineStartS = nextS;
             fromS = nextS;
-            nextS = spacingS * Math.rint(lineStartS / spacingS + 1);
+            nextS = nextLineS(lineStartS);
         }
         if (step.endS() > fromS) {
             add(step, fromS, step.endS());
@@ -65,8 +65,8 @@ public final class TraceRecorder implements Recorder {
 
     @Override
     public double nextLineS(double timeS) {
-        double lineS = spacingS * Math.rint(timeS / spacingS);
-        return lineS > timeS ? lineS : spacingS * Math.rint(timeS / spacingS + 1);
+        // a hair: a time that a line was drawn at may lie just before it
+        return spacingS * (Math.floor(timeS / spacingS + 1e-9) + 1);
     }
 
     private void clear() {
