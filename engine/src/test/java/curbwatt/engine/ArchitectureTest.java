@@ -53,6 +53,13 @@ class ArchitectureTest {
             simulation:    *
             days:          quantity battery load event vehicle scene result simulation simulation.record wear
             verdict:       quantity alternator powertrain event control vehicle scene result
+            study:         quantity battery alternator load control event vehicle scene result simulation \
+                           simulation.record verdict
+            study.settings: *
+            study.size:     *
+            study.idle:     *
+            study.odds:     *
+            study.recharge: *
             """);
 
     private static final JavaClasses ENGINE = ModuleClasses.of(ArchitectureTest.class);

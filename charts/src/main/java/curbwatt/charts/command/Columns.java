@@ -1,5 +1,6 @@
 package curbwatt.charts.command;
 
+import curbwatt.charts.wording.KeyFigure;
 import java.io.PrintWriter;
 import java.util.List;
 
@@ -7,6 +8,18 @@ import java.util.List;
 final class Columns {
 
     private Columns() {}
+
+    /** Prints figures, each with its remark. */
+    static void figures(List<KeyFigure> figures, PrintWriter out) {
+        print(
+                2,
+                figures.stream()
+                        .map(figure -> List.of(
+                                figure.name(),
+                                figure.value() + (figure.remark().isEmpty() ? "" : ", " + figure.remark())))
+                        .toList(),
+                out);
+    }
 
     /**
      * Prints lines as columns, two spaces apart, indented by two.

@@ -24,7 +24,10 @@ import picocli.CommandLine.Spec;
             "Repeats the shift pattern that the scenario's scene.roster describes, and says whether the batteries keep up or"
                     + " creep down, on which day the engine would not start, how much charge went through, and how long the"
                     + " batteries would last by cycling alone. Flashing and duty run as their mean current; a year takes"
-                    + " seconds. Nothing ages within the run."
+                    + " seconds. Nothing ages within the run.",
+            "",
+            "With --out it writes a folder with report.html (the answer with charts and tables), days.json (every figure, day"
+                    + " by day) and charts/."
         },
         footer = {
             "Examples:",
@@ -54,7 +57,7 @@ final class DaysCommand implements Callable<Integer> {
     @Option(
             names = "--out",
             paramLabel = "DIR",
-            description = "Also write days.json and a chart of the days (SVG and PNG) into this folder.")
+            description = "Also write a report, days.json and the charts (SVG and PNG) into this folder.")
     private Path out;
 
     @Override

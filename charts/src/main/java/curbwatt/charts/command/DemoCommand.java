@@ -72,7 +72,7 @@ final class DemoCommand implements Callable<Integer> {
         Scenarios scenarios = new Scenarios();
         for (String each : names) {
             ReadyScenario ready = scenarios.demo(each);
-            out.println("demo:" + each);
+            out.println(DemoScenarios.PREFIX + each);
             out.println("    " + ready.title());
             out.println("    " + ready.description());
         }

@@ -18,12 +18,24 @@ final class ProgressLine {
     private final PrintWriter err;
     private final boolean wanted;
     private long dueNs = System.nanoTime() + SILENT_NS;
-    private int stepsToLook = STEPS_PER_LOOK;
+    private final int stepsPerLook;
+    private int stepsToLook;
     private boolean shown;
 
     ProgressLine(PrintWriter err, boolean wanted) {
+        this(err, wanted, STEPS_PER_LOOK);
+    }
+
+    private ProgressLine(PrintWriter err, boolean wanted, int stepsPerLook) {
         this.err = err;
         this.wanted = wanted && Screen.showsComplaints();
+        this.stepsPerLook = stepsPerLook;
+        stepsToLook = stepsPerLook;
+    }
+
+    /** The line of a study, which hears of whole runs and not of steps. */
+    static ProgressLine ofCases(PrintWriter err, boolean wanted) {
+        return new ProgressLine(err, wanted, 1);
     }
 
     /** Hears the share that is done, 0 … 1. */
@@ -31,7 +43,7 @@ final class ProgressLine {
         if (!wanted || --stepsToLook > 0) {
             return;
         }
-        stepsToLook = STEPS_PER_LOOK;
+        stepsToLook = stepsPerLook;
         long nowNs = System.nanoTime();
         if (nowNs < dueNs) {
             return;

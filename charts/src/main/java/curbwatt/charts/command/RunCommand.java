@@ -69,7 +69,7 @@ final class RunCommand implements Callable<Integer> {
     public Integer call() {
         ReadyScenario ready = spaced(scenario.open());
         Path path = out == null ? Path.of("curbwatt-report").resolve(scenario.name()) : out;
-        ReportFolder folder = ReportFolder.ofRun(path);
+        ReportFolder folder = ReportFolder.ofReport(path);
         folder.check();
 
         PrintWriter err = spec.commandLine().getErr();
@@ -92,17 +92,6 @@ final class RunCommand implements Callable<Integer> {
         if (!(traceSpacingS >= LEAST_SPACING_S && traceSpacingS <= MOST_SPACING_S)) {
             throw new InputException("--trace-spacing is " + traceSpacingS + " s; allowed is 0.1 to 3600 s");
         }
-        return new ReadyScenario(
-                ready.source(),
-                ready.title(),
-                ready.description(),
-                ready.vehicle(),
-                ready.circuitPlans(),
-                ready.scene(),
-                ready.roster(),
-                ready.requirements(),
-                traceSpacingS,
-                ready.assumptions(),
-                ready.warnings());
+        return ready.withTraceSpacing(traceSpacingS);
     }
 }

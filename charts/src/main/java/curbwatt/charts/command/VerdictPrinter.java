@@ -31,12 +31,7 @@ final class VerdictPrinter {
                 lines.add(List.of(finding.finding().met() ? "met" : "NOT MET", finding.found(), finding.asked())));
         Columns.print(3, lines, out);
         out.println();
-        Columns.print(
-                2,
-                figures.stream()
-                        .map(figure -> List.of(figure.name(), join(figure)))
-                        .toList(),
-                out);
+        Columns.figures(figures, out);
         List<String> doubts = DoubtText.of(story);
         if (!doubts.isEmpty()) {
             out.println();
@@ -45,9 +40,5 @@ final class VerdictPrinter {
         }
         out.println();
         out.println("Report: " + folder.resolve("report.html"));
-    }
-
-    private static String join(KeyFigure figure) {
-        return figure.value() + (figure.remark().isEmpty() ? "" : ", " + figure.remark());
     }
 }

@@ -5,19 +5,16 @@ import curbwatt.charts.style.HouseStyle;
 import curbwatt.charts.style.Palette;
 import curbwatt.charts.style.Typeface;
 import curbwatt.engine.alternator.Alternator;
-import curbwatt.engine.budget.LoadBudget;
-import curbwatt.engine.powertrain.EngineSpeed;
-import curbwatt.engine.result.PhaseSummary;
-import curbwatt.engine.scene.Phase;
 import java.awt.Font;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
+import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Collectors;
 import org.jfree.chart.axis.NumberAxis;
@@ -33,7 +30,6 @@ public final class AlternatorFigure {
     private static final int PLOT_HEIGHT = 350;
     private static final int LANE_HEIGHT = 16;
     private static final int MOST_LANES = 6;
-    private static final int MOST_PHASES = 3;
     private static final double FASTEST_RPM = 8000;
     private static final int POINTS = 160;
 
@@ -41,23 +37,26 @@ public final class AlternatorFigure {
     private static final double SAME_DEMAND_FRACTION = 0.1;
 
     private final Alternator alternator;
-    private final List<Running> running;
-    private final List<Running> demands;
+    private final Alternator hottest;
+    private final OptionalDouble hottestC;
+    private final List<RunningPhase> running;
+    private final List<RunningPhase> demands;
     private final double mostRpm;
     private final List<Mark> marks;
-
-    /** A phase in which the engine ran, with the mean load of its budget. */
-    private record Running(String name, double fromRpm, double toRpm, double demandA) {}
 
     /** An engine speed that is worth a label. */
     private record Mark(double atRpm, double outputA, String text, boolean balance) {}
 
     private AlternatorFigure(Alternator alternator, RunStory story) {
         this.alternator = alternator;
-        this.running = running(story);
-        List<Running> distinct = new ArrayList<>();
-        for (Running phase : running.stream()
-                .sorted(Comparator.comparing((Running phase) -> -phase.demandA()))
+        this.running = RunningPhase.longest(story);
+        this.hottestC = running.stream()
+                .flatMapToDouble(phase -> phase.underHoodC().stream())
+                .max();
+        this.hottest = alternator.under(hottestC);
+        List<RunningPhase> distinct = new ArrayList<>();
+        for (RunningPhase phase : running.stream()
+                .sorted(Comparator.comparing((RunningPhase phase) -> -phase.demandA()))
                 .toList()) {
             if (distinct.stream().noneMatch(other -> isSameDemand(other, phase))) {
                 distinct.add(phase);
@@ -65,10 +64,9 @@ public final class AlternatorFigure {
         }
         this.demands = List.copyOf(distinct);
         double highestRpm = Math.max(
-                running.stream().mapToDouble(Running::toRpm).max().orElse(0),
+                running.stream().mapToDouble(RunningPhase::toRpm).max().orElse(0),
                 demands.stream()
-                        .mapToDouble(demand ->
-                                alternator.balanceRpm(demand.demandA()).orElse(0))
+                        .mapToDouble(demand -> demand.balanceRpm().orElse(0))
                         .max()
                         .orElse(0));
         this.mostRpm = Math.min(FASTEST_RPM, Math.max(3000, 500 * Math.ceil(1.3 * highestRpm / 500)));
@@ -112,14 +110,14 @@ public final class AlternatorFigure {
         NumberAxis upright = HouseStyle.upright("Output, A", Palette.ALTERNATOR_INK.color());
         double mostA = Math.max(
                 coldA(mostRpm),
-                demands.stream().mapToDouble(Running::demandA).max().orElse(0));
+                demands.stream().mapToDouble(RunningPhase::demandA).max().orElse(0));
         HouseStyle.ticks(upright, 0, 1.08 * mostA, 8, "0");
         NumberAxis across = HouseStyle.across("Engine speed, 1/min");
         HouseStyle.ticks(across, 0, mostRpm, 10, "0");
         XYPlot plot = HouseStyle.plot(across, upright);
         plot.setDataset(0, curve(this::coldA));
         plot.setRenderer(0, HouseStyle.line(Palette.ALTERNATOR_INK.color(), HouseStyle.DOTTED_LINE));
-        plot.setDataset(1, curve(alternator::maximumA));
+        plot.setDataset(1, curve(hottest::maximumA));
         plot.setRenderer(1, HouseStyle.line(Palette.ALTERNATOR.color(), HouseStyle.STRONG_LINE));
         return plot;
     }
@@ -141,16 +139,15 @@ public final class AlternatorFigure {
 
     private List<Mark> marks() {
         List<Mark> all = new ArrayList<>();
-        Map<Double, String> names = new TreeMap<>();
-        running.forEach(phase -> names.merge(phase.fromRpm(), phase.name(), (some, more) -> some + ", " + more));
-        names.forEach((rpm, name) -> {
-            double outputA = alternator.maximumA(rpm);
-            all.add(new Mark(
-                    rpm, outputA, String.format(Locale.ROOT, "%s %.0f/min: %.0f A", name, rpm, outputA), false));
+        Map<String, List<RunningPhase>> alike = running.stream()
+                .collect(Collectors.groupingBy(RunningPhase::outputText, LinkedHashMap::new, Collectors.toList()));
+        alike.forEach((at, phases) -> {
+            RunningPhase one = phases.get(0);
+            String names = phases.stream().map(RunningPhase::name).collect(Collectors.joining(", "));
+            all.add(new Mark(one.fromRpm(), one.alternator().maximumA(one.fromRpm()), names + " " + at, false));
         });
-        for (Running demand : demands) {
-            alternator
-                    .balanceRpm(demand.demandA())
+        for (RunningPhase demand : demands) {
+            demand.balanceRpm()
                     .ifPresent(rpm -> all.add(new Mark(
                             rpm, demand.demandA(), String.format(Locale.ROOT, "balance %.0f/min", rpm), true)));
         }
@@ -180,7 +177,7 @@ public final class AlternatorFigure {
 
     /** A phase whose speed changes covers a stretch of the curve. */
     private void writeSpeedRanges(Pen pen, Panel panel) {
-        for (Running phase : running) {
+        for (RunningPhase phase : running) {
             if (phase.toRpm() > phase.fromRpm()) {
                 double y = panel.area().getMaxY() - 4;
                 pen.line(
@@ -197,17 +194,22 @@ public final class AlternatorFigure {
     private void writeSide(Pen pen, Panel panel) {
         List<SideLabels.Label> labels = new ArrayList<>();
         labels.add(new SideLabels.Label(
-                "hot", panel.yInside(alternator.maximumA(mostRpm)), Palette.ALTERNATOR_INK.color(), true));
+                hottestC.isPresent()
+                        ? String.format(Locale.ROOT, "hot, %.0f °C under the hood", hottestC.getAsDouble())
+                        : "hot",
+                panel.yInside(hottest.maximumA(mostRpm)),
+                Palette.ALTERNATOR_INK.color(),
+                true));
         labels.add(new SideLabels.Label(
                 "cold, as labelled", panel.yInside(coldA(mostRpm)), Palette.ALTERNATOR_INK.color(), false));
-        for (Running demand : demands) {
+        for (RunningPhase demand : demands) {
             double y = panel.y(demand.demandA());
             pen.line(panel.area().getX(), y, panel.area().getMaxX(), y, Palette.DEMAND.color(), HouseStyle.LEVEL_LINE);
             String names = running.stream()
                     .filter(phase -> isSameDemand(demand, phase))
-                    .map(Running::name)
+                    .map(RunningPhase::name)
                     .collect(Collectors.joining(", "));
-            String reached = alternator.balanceRpm(demand.demandA()).isPresent() ? "" : "; never reached";
+            String reached = demand.balanceRpm().isPresent() ? "" : "; never reached";
             labels.add(new SideLabels.Label(
                     String.format(Locale.ROOT, "loads %.0f A, %s%s", demand.demandA(), names, reached),
                     y,
@@ -228,32 +230,7 @@ public final class AlternatorFigure {
         pen.textOnPaper("trusted", small, Palette.MUTED.color(), area.getX() + 8, area.getY() + 35, Pen.Anchor.LEFT);
     }
 
-    /** The phases that last longest, in the scene's order. */
-    private static List<Running> running(RunStory story) {
-        List<Phase> phases = story.scenario().scene().phases();
-        List<PhaseSummary> summaries = story.result().phases();
-        List<PhaseSummary> longest = summaries.stream()
-                .filter(PhaseSummary::engineRan)
-                .sorted(Comparator.comparing((PhaseSummary summary) -> -summary.durationS()))
-                .limit(MOST_PHASES)
-                .toList();
-        List<Running> running = new ArrayList<>();
-        for (int i = 0; i < Math.min(phases.size(), summaries.size()); i++) {
-            if (longest.contains(summaries.get(i))) {
-                EngineSpeed speed = phases.get(i).speed();
-                double toRpm = speed.points().stream()
-                        .mapToDouble(EngineSpeed.Point::engineRpm)
-                        .max()
-                        .orElseThrow();
-                double demandA =
-                        LoadBudget.of(story.scenario().vehicle(), phases.get(i)).meanA();
-                running.add(new Running(phases.get(i).name(), speed.lowestRpm(), toRpm, demandA));
-            }
-        }
-        return running;
-    }
-
-    private static boolean isSameDemand(Running one, Running other) {
+    private static boolean isSameDemand(RunningPhase one, RunningPhase other) {
         return Math.abs(one.demandA() - other.demandA()) <= SAME_DEMAND_FRACTION * one.demandA();
     }
 

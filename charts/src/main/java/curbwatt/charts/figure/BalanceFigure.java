@@ -18,8 +18,6 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
-import org.jfree.chart.renderer.xy.XYStepAreaRenderer;
-import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.data.xy.DefaultXYDataset;
 
 /**
@@ -28,7 +26,6 @@ import org.jfree.data.xy.DefaultXYDataset;
  */
 public final class BalanceFigure {
 
-    private static final int WIDTH = 960;
     private static final int RIGHT = 190;
     private static final int PLOT_HEIGHT = 380;
     private static final int COLUMNS = 240;
@@ -65,7 +62,7 @@ public final class BalanceFigure {
                         .filter(event -> MARKED.contains(event.kind()))
                         .toList(),
                 scale.durationS());
-        this.frame = new SceneFrame(scale, strip, events, MOST_LABELS, HouseStyle.LEFT, WIDTH - RIGHT);
+        this.frame = new SceneFrame(scale, strip, events, MOST_LABELS, HouseStyle.LEFT, OnePanel.WIDTH - RIGHT);
         BalanceStacks stacks = BalanceStacks.of(story);
         this.sources = stacks.sources();
         this.uses = stacks.uses();
@@ -84,18 +81,12 @@ public final class BalanceFigure {
     }
 
     private Sheet sheet(Caption caption) {
-        Head head = new Head(caption, List.of(), WIDTH);
-        int top = head.height() + 6 + frame.height();
-        int height = top + PLOT_HEIGHT + HouseStyle.BELOW + 8;
-        XYPlot plot = plot();
-        plot.setInsets(new RectangleInsets(top, 0, 8, RIGHT));
-        ChartDrawing drawing =
-                new ChartDrawing(HouseStyle.chart(plot), new Rectangle2D.Double(0, 0, WIDTH, height), (pen, panels) -> {
-                    head.write(pen);
+        Head head = new Head(caption, List.of(), OnePanel.WIDTH);
+        return new OnePanel(head, 6 + frame.height(), PLOT_HEIGHT, RIGHT)
+                .sheet("balance", caption, alternativeText(), plot(), (pen, panels) -> {
                     frame.write(pen, panels);
                     writeSides(pen, panels.get(0));
                 });
-        return new Sheet("balance", caption, alternativeText(), WIDTH, height, drawing);
     }
 
     private XYPlot plot() {
@@ -114,10 +105,8 @@ public final class BalanceFigure {
         int place = firstPlace;
         for (int top = layers.size() - 1; top >= 0; top--) {
             List<BalanceStacks.Layer> below = layers.subList(0, top + 1);
-            XYStepAreaRenderer renderer = new XYStepAreaRenderer(XYStepAreaRenderer.AREA);
-            renderer.setSeriesPaint(0, layers.get(top).color());
             plot.setDataset(place, steps(below, sign));
-            plot.setRenderer(place++, renderer);
+            plot.setRenderer(place++, HouseStyle.stepArea(layers.get(top).color()));
         }
         return place;
     }
@@ -167,7 +156,7 @@ public final class BalanceFigure {
             y += 18;
             pen.fill(new Rectangle2D.Double(x, y - 10, 12, 11), layer.color());
             String figure = String.format(Locale.ROOT, "%.1f", layer.meanA(story.trace()));
-            double figureEnd = WIDTH - 20;
+            double figureEnd = OnePanel.WIDTH - 20;
             double room = figureEnd - Pen.width(figure, typeface.strong(HouseStyle.SMALL)) - 8 - (x + 18);
             pen.text(
                     Pen.fitted(layer.name(), typeface.regular(HouseStyle.SMALL), room),

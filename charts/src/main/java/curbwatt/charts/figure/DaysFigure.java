@@ -17,13 +17,11 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
-import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.data.xy.DefaultXYDataset;
 
 /** State of charge day by day: at each day's end, lowest on that day, and where it is going. */
 public final class DaysFigure {
 
-    private static final int WIDTH = 960;
     private static final int RIGHT = 24;
     private static final int PLOT_HEIGHT = 330;
     private static final double PERCENT = 100;
@@ -46,17 +44,9 @@ public final class DaysFigure {
     }
 
     private Sheet sheet(Caption caption) {
-        Head head = new Head(caption, keys(), WIDTH);
-        int top = head.height() + 6;
-        int height = top + PLOT_HEIGHT + HouseStyle.BELOW + 8;
-        XYPlot plot = plot();
-        plot.setInsets(new RectangleInsets(top, 0, 8, RIGHT));
-        ChartDrawing drawing =
-                new ChartDrawing(HouseStyle.chart(plot), new Rectangle2D.Double(0, 0, WIDTH, height), (pen, panels) -> {
-                    head.write(pen);
-                    mark(pen, panels.get(0));
-                });
-        return new Sheet("days", caption, alternativeText(), WIDTH, height, drawing);
+        Head head = new Head(caption, keys(), OnePanel.WIDTH);
+        return new OnePanel(head, 6, PLOT_HEIGHT, RIGHT)
+                .sheet("days", caption, alternativeText(), plot(), (pen, panels) -> mark(pen, panels.get(0)));
     }
 
     private List<Head.Key> keys() {

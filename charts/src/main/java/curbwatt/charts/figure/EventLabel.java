@@ -1,6 +1,8 @@
 package curbwatt.charts.figure;
 
+import curbwatt.charts.run.RunStory;
 import curbwatt.charts.style.Palette;
+import curbwatt.engine.control.AutomaticStart;
 import curbwatt.engine.event.Event;
 import curbwatt.engine.event.EventKind;
 import java.awt.Color;
@@ -8,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -26,7 +29,19 @@ record EventLabel(List<Event> events) {
         events = List.copyOf(events);
     }
 
-    /** The marks of a run, the ones that matter most first. */
+    /** The marks of a run, the ones that matter most first; starts are marked only where nobody is at the key. */
+    static List<EventLabel> of(RunStory story) {
+        Optional<String> device =
+                story.scenario().vehicle().engine().automaticStart().map(AutomaticStart::name);
+        return of(
+                story.result().events().stream()
+                        .filter(event -> event.kind() != EventKind.ENGINE_STARTED
+                                || device.filter(event.subject()::equals).isPresent())
+                        .toList(),
+                story.result().durationS());
+    }
+
+    /** The marks of some events. */
     static List<EventLabel> of(List<Event> events, double durationS) {
         List<List<Event>> groups = new ArrayList<>();
         for (Event event : events) {
@@ -69,7 +84,8 @@ record EventLabel(List<Event> events) {
 
     Color color() {
         return switch (kind()) {
-            case CUTOFF_RECLOSED, LINK_CLOSED, LINK_OPENED -> Palette.HELD.color();
+            case CUTOFF_RECLOSED, LINK_CLOSED, LINK_OPENED, ENGINE_STARTED, IDLE_RAISED, IDLE_RELEASED ->
+                Palette.HELD.color();
             case WARNING_BEGAN -> Palette.WARNING.color();
             default -> Palette.ALARM.color();
         };
@@ -85,6 +101,9 @@ record EventLabel(List<Event> events) {
             case LINK_CLOSED -> "link closes" + times;
             case LINK_OPENED -> "link opens" + times;
             case WARNING_BEGAN -> "warning" + times;
+            case IDLE_RAISED -> "idle raised" + times;
+            case IDLE_RELEASED -> "idle released" + times;
+            case ENGINE_STARTED -> "automatic start" + times;
             case VOLTAGE_COLLAPSED -> "voltage collapse" + times;
             case ENGINE_DID_NOT_START -> "engine did not start";
             case PACK_STOPPED -> "pack stops" + times;
@@ -122,11 +141,10 @@ record EventLabel(List<Event> events) {
             case LOAD_DROPPED_OUT -> 2;
             case CUTOFF_RECLOSED, LINK_CLOSED, LINK_OPENED -> 3;
             case WARNING_BEGAN -> 4;
+            case ENGINE_STARTED -> 5;
+            case IDLE_RAISED, IDLE_RELEASED -> 6;
             case PHASE_BEGAN,
-                    ENGINE_STARTED,
                     ENGINE_STOPPED,
-                    IDLE_RAISED,
-                    IDLE_RELEASED,
                     WARNING_ENDED,
                     LOAD_RETURNED,
                     PACK_RELEASED,

@@ -96,7 +96,7 @@ public final class FlashFigure {
         double to = lines.stream().mapToDouble(this::most).max().orElseThrow();
         double near = NEAR_FACTOR * Math.max(0.05, to - from);
         List<Double> trips = window.trips().stream()
-                .map(Levels.Level::levelV)
+                .map(Levels.Level::level)
                 .filter(within(from - near, to + near))
                 .toList();
         for (double tripV : trips) {

@@ -25,11 +25,13 @@ final class FlashWindow {
     private final Vehicle vehicle;
     private final Optional<LowVoltageCutoff> cutoff;
     private final OptionalDouble tripS;
+    private final BusNode node;
     private final List<WaveformPoint> flashing;
 
     FlashWindow(RunStory story) {
         this.points = story.waveform();
         this.vehicle = story.scenario().vehicle();
+        this.node = story.closeUpNode();
         this.cutoff = vehicle.cutoffs().stream().findFirst();
         this.tripS = story.result().events().stream()
                 .filter(event -> event.kind() == EventKind.CUTOFF_TRIPPED)
@@ -65,35 +67,22 @@ final class FlashWindow {
         return Levels.trips(vehicle);
     }
 
-    /**
-     * The voltage that the picture is about (V): that of the starter node, or the sensed one where the first cutoff
-     * senses
-     * behind the link, because the flashing is there.
-     */
+    /** The voltage that the picture is about (V): that of the node that flashing moves. */
     ToDoubleFunction<WaveformPoint> nodeV() {
-        return isBehindLink() ? WaveformPoint::sensedV : WaveformPoint::nodeV;
+        return point -> RunStory.nodeV(point, node);
     }
 
-    /** Where that voltage is. */
+    /** Which node that is. */
     String node() {
-        if (!isBehindLink()) {
-            return vehicle.auxiliary().isPresent() ? "Starter node" : "Battery node";
+        if (vehicle.auxiliary().isEmpty()) {
+            return "Battery node";
         }
-        return feedEnd().map(circuit -> "End of " + circuit.name()).orElse("Equipment node");
+        return node == BusNode.EQUIPMENT ? "Equipment node" : "Starter node";
     }
 
     /** Its colour. */
     Palette color() {
-        return isBehindLink() ? Palette.EQUIPMENT : Palette.VOLTAGE;
-    }
-
-    private boolean isBehindLink() {
-        boolean atNode = cutoff.filter(first -> first.sense() instanceof SensePoint.EquipmentNode)
-                .isPresent();
-        return atNode
-                || feedEnd()
-                        .filter(circuit -> circuit.node() == BusNode.EQUIPMENT)
-                        .isPresent();
+        return node == BusNode.EQUIPMENT ? Palette.EQUIPMENT : Palette.VOLTAGE;
     }
 
     private Optional<Circuit> feedEnd() {
@@ -110,9 +99,9 @@ final class FlashWindow {
         return tripS;
     }
 
-    /** Circuit at the end of whose feed the cutoff senses, if its voltage is not already that of {@link #nodeV}. */
+    /** Circuit at the end of whose feed the first cutoff senses. */
     Optional<String> sensedCircuit() {
-        return isBehindLink() ? Optional.empty() : feedEnd().map(Circuit::name);
+        return feedEnd().map(Circuit::name);
     }
 
     /** Whether filter or sensor error part the reading from the sensed voltage. */

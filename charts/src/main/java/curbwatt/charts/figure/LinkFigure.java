@@ -16,14 +16,11 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
-import org.jfree.chart.renderer.xy.XYStepAreaRenderer;
-import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.data.xy.DefaultXYDataset;
 
 /** Current through the link between the batteries over the scene, and when the link was closed. */
 public final class LinkFigure {
 
-    private static final int WIDTH = 960;
     private static final int RIGHT = 200;
     private static final int PLOT_HEIGHT = 230;
     private static final int BAR_HEIGHT = 9;
@@ -63,7 +60,12 @@ public final class LinkFigure {
                 .filter(event -> MARKED.contains(event.kind()))
                 .toList();
         this.frame = new SceneFrame(
-                scale, strip, EventLabel.of(marked, scale.durationS()), MOST_LABELS, HouseStyle.LEFT, WIDTH - RIGHT);
+                scale,
+                strip,
+                EventLabel.of(marked, scale.durationS()),
+                MOST_LABELS,
+                HouseStyle.LEFT,
+                OnePanel.WIDTH - RIGHT);
         this.buckets = new Buckets<>(
                 story.trace().rows(),
                 TraceRow::timeS,
@@ -91,19 +93,13 @@ public final class LinkFigure {
     }
 
     private Sheet sheet(Caption caption) {
-        Head head = new Head(caption, List.of(), WIDTH);
-        int top = head.height() + 6 + frame.height();
-        int height = top + PLOT_HEIGHT + HouseStyle.BELOW + 8;
-        XYPlot plot = plot();
-        plot.setInsets(new RectangleInsets(top, 0, 8, RIGHT));
-        ChartDrawing drawing =
-                new ChartDrawing(HouseStyle.chart(plot), new Rectangle2D.Double(0, 0, WIDTH, height), (pen, panels) -> {
-                    head.write(pen);
+        Head head = new Head(caption, List.of(), OnePanel.WIDTH);
+        return new OnePanel(head, 6 + frame.height(), PLOT_HEIGHT, RIGHT)
+                .sheet("link", caption, alternativeText(), plot(), (pen, panels) -> {
                     frame.write(pen, panels);
                     writeCurrent(pen, panels.get(0));
                     writeBar(pen, panels.get(0));
                 });
-        return new Sheet("link", caption, alternativeText(), WIDTH, height, drawing);
     }
 
     private XYPlot plot() {
@@ -132,10 +128,8 @@ public final class LinkFigure {
         points[1][stretches] = points[1][stretches - 1];
         DefaultXYDataset dataset = new DefaultXYDataset();
         dataset.addSeries("link", points);
-        XYStepAreaRenderer renderer = new XYStepAreaRenderer(XYStepAreaRenderer.AREA);
-        renderer.setSeriesPaint(0, color.color());
         plot.setDataset(place, dataset);
-        plot.setRenderer(place, renderer);
+        plot.setRenderer(place, HouseStyle.stepArea(color.color()));
     }
 
     private void writeCurrent(Pen pen, Panel panel) {

@@ -3,18 +3,16 @@ package curbwatt.charts.figure;
 import curbwatt.charts.run.RunStory;
 import curbwatt.charts.style.HouseStyle;
 import curbwatt.charts.style.Palette;
-import curbwatt.engine.control.SensePoint;
 import curbwatt.engine.result.RunResult;
 import curbwatt.engine.result.TraceRow;
 import curbwatt.engine.vehicle.Vehicle;
-import curbwatt.engine.verdict.Requirement;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnit;
@@ -41,7 +39,7 @@ public final class VoltageFigure {
     private static final double LOWEST_SHOWN_V = 4;
 
     private final RunStory story;
-    private final Vehicle vehicle;
+    private final List<SensedTrace> sensed;
     private final TimeScale scale;
     private final Buckets<TraceRow> buckets;
     private final List<NodeTrace> nodes;
@@ -54,7 +52,8 @@ public final class VoltageFigure {
 
     private VoltageFigure(RunStory story) {
         this.story = story;
-        this.vehicle = story.scenario().vehicle();
+        Vehicle vehicle = story.scenario().vehicle();
+        this.sensed = SensedTrace.of(vehicle);
         this.scale = TimeScale.of(story.result().durationS());
         this.nodes = NodeTrace.of(story);
         this.buckets = new Buckets<>(story.trace().rows(), TraceRow::timeS, isPair() ? PAIR_COLUMNS : COLUMNS);
@@ -67,7 +66,7 @@ public final class VoltageFigure {
                         .toList(),
                 LEAST_RIGHT,
                 MOST_RIGHT);
-        this.events = EventLabel.of(story.result().events(), scale.durationS());
+        this.events = EventLabel.of(story);
         this.strip =
                 new PhaseStrip(story.scenario().scene().phases(), story.result().phases(), scale);
         this.frame = new SceneFrame(scale, strip, events, MOST_LABELS, HouseStyle.LEFT, WIDTH - right);
@@ -106,18 +105,15 @@ public final class VoltageFigure {
 
     private XYPlot voltagePlot() {
         NumberAxis axis = HouseStyle.upright("Voltage, V", (isPair() ? Palette.INK : Palette.VOLTAGE).color());
-        double lowest = rows().stream()
-                .mapToDouble(row -> Math.min(lowest(row), sensesAtFeedEnd() ? row.sensedMinV() : lowest(row)))
-                .min()
-                .orElse(12);
+        double lowest = rows().stream().mapToDouble(this::lowest).min().orElse(12);
         double highest = nodes.stream()
                 .flatMap(node -> rows().stream().map(node.highestV()::applyAsDouble))
                 .max(Comparator.naturalOrder())
                 .orElse(13.0);
         double lowestLevel =
-                levels.stream().mapToDouble(Levels.Level::levelV).min().orElse(lowest);
+                levels.stream().mapToDouble(Levels.Level::level).min().orElse(lowest);
         double highestLevel =
-                levels.stream().mapToDouble(Levels.Level::levelV).max().orElse(highest);
+                levels.stream().mapToDouble(Levels.Level::level).max().orElse(highest);
         double from = Math.max(LOWEST_SHOWN_V, Math.min(lowest, lowestLevel));
         double to = Math.max(from + 0.4, Math.max(highest, highestLevel));
         double pad = 0.05 * (to - from);
@@ -125,9 +121,9 @@ public final class VoltageFigure {
         XYPlot plot = HouseStyle.plot(null, axis);
         strip.shade(plot);
         int layer = 0;
-        if (sensesAtFeedEnd()) {
-            plot.setDataset(layer, Band.range(buckets, scale, TraceRow::sensedMinV, TraceRow::sensedMaxV));
-            plot.setRenderer(layer++, Band.renderer(Palette.SENSED_RANGE.color(), 0.8f));
+        for (SensedTrace trace : sensed) {
+            plot.setDataset(layer, Band.range(buckets, scale, trace::lowestV, trace::highestV));
+            plot.setRenderer(layer++, Band.renderer(trace.range().color(), 0.8f));
         }
         for (NodeTrace node : nodes) {
             plot.setDataset(layer, Band.range(buckets, scale, node.lowestV(), node.highestV()));
@@ -182,18 +178,7 @@ public final class VoltageFigure {
 
     private void writeCharge(Pen pen, Panel panel) {
         List<SideLabels.Label> labels = new ArrayList<>();
-        story.scenario().requirements().stream()
-                .filter(Requirement.KeepCharge.class::isInstance)
-                .mapToDouble(asked -> 100 * ((Requirement.KeepCharge) asked).leastFraction())
-                .max()
-                .ifPresent(least -> labels.addAll(Levels.draw(
-                        pen,
-                        panel,
-                        List.of(new Levels.Level(
-                                percent(least / 100) + (isPair() ? " asked of starter" : " asked"),
-                                least,
-                                Palette.ALARM.color(),
-                                HouseStyle.LEVEL_LINE)))));
+        labels.addAll(Levels.draw(pen, panel, Levels.ofCharge(story.scenario().requirements(), isPair())));
         for (NodeTrace node : nodes) {
             double end = node.chargeFraction().applyAsDouble(last());
             labels.add(new SideLabels.Label(
@@ -213,9 +198,7 @@ public final class VoltageFigure {
                 keys.add(Head.Key.area("its lowest to highest", node.range().color()));
             }
         }
-        sensedCircuit()
-                .ifPresent(circuit ->
-                        keys.add(Head.Key.area("sensed at the end of " + circuit, Palette.SENSED_RANGE.color())));
+        sensed.forEach(trace -> keys.add(trace.key()));
         keys.addAll(bands.keys());
         return keys;
     }
@@ -225,24 +208,15 @@ public final class VoltageFigure {
     }
 
     private double lowest(TraceRow row) {
-        return nodes.stream()
-                .mapToDouble(node -> node.lowestV().applyAsDouble(row))
+        return DoubleStream.concat(
+                        nodes.stream().mapToDouble(node -> node.lowestV().applyAsDouble(row)),
+                        sensed.stream().mapToDouble(trace -> trace.lowestV(row)))
                 .min()
                 .orElseThrow();
     }
 
     private TraceRow last() {
         return rows().get(rows().size() - 1);
-    }
-
-    private Optional<String> sensedCircuit() {
-        return vehicle.cutoffs().stream()
-                .findFirst()
-                .map(cutoff -> cutoff.sense() instanceof SensePoint.FeedEnd end ? end.circuit() : null);
-    }
-
-    private boolean sensesAtFeedEnd() {
-        return sensedCircuit().isPresent();
     }
 
     private List<TraceRow> rows() {

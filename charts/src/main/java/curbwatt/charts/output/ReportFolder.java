@@ -22,12 +22,12 @@ import java.util.stream.Stream;
  */
 public record ReportFolder(Path path, String mark, Pattern ours) {
 
-    /** Files of a run. */
-    public static ReportFolder ofRun(Path path) {
+    /** Files of a run or a study: a page, a result, tables and charts. */
+    public static ReportFolder ofReport(Path path) {
         return new ReportFolder(
                 path,
                 "result.json",
-                Pattern.compile("report\\.html|result\\.json|trace\\.csv|charts(/[a-z-]+\\.(svg|png))?"));
+                Pattern.compile("report\\.html|result\\.json|[a-z-]+\\.csv|charts(/[a-z-]+\\.(svg|png))?"));
     }
 
     /** Files of a battery label. */
@@ -37,7 +37,8 @@ public record ReportFolder(Path path, String mark, Pattern ours) {
 
     /** Files of a roster. */
     public static ReportFolder ofDays(Path path) {
-        return new ReportFolder(path, "days.json", Pattern.compile("days\\.json|charts(/[a-z-]+\\.(svg|png))?"));
+        return new ReportFolder(
+                path, "days.json", Pattern.compile("report\\.html|days\\.json|charts(/[a-z-]+\\.(svg|png))?"));
     }
 
     /**

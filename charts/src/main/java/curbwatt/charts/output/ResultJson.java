@@ -42,6 +42,7 @@ public final class ResultJson {
                         story.result().events().stream().map(ResultJson::event).toList())
                 .with("ledger", ledger(story))
                 .with("figures", FiguresJson.of(story))
+                .with("flashing", story.flashing().map(FlashJson::of).orElse(null))
                 .with(
                         "doubts",
                         story.verdict().doubts().stream().map(ResultJson::doubt).toList())

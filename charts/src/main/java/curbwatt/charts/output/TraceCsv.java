@@ -35,6 +35,8 @@ public final class TraceCsv {
             "auxiliaryStateOfCharge",
             "auxiliaryC");
 
+    private static final List<String> SENSED_HEADS = List.of("sensedV", "sensedMinV", "sensedMaxV");
+
     private TraceCsv() {}
 
     /** The whole file; {@code docs/result.md} explains each column. */
@@ -45,6 +47,9 @@ public final class TraceCsv {
             heads.addAll(EQUIPMENT_HEADS);
         }
         trace.circuits().forEach(circuit -> heads.add("loadMeanA:" + circuit));
+        if (namesCutoffs(trace)) {
+            trace.cutoffs().forEach(cutoff -> SENSED_HEADS.forEach(head -> heads.add(head + ":" + cutoff)));
+        }
         line(text, heads.stream().map(TraceCsv::quoted).toList());
         for (TraceRow row : trace.rows()) {
             List<Double> values = new ArrayList<>(List.of(
@@ -62,9 +67,19 @@ public final class TraceCsv {
                     row.batteryC()));
             row.equipment().ifPresent(sample -> values.addAll(values(sample)));
             values.addAll(row.circuitMeanA());
+            if (namesCutoffs(trace)) {
+                row.sensed()
+                        .forEach(sample ->
+                                values.addAll(List.of(sample.voltageV(), sample.lowestV(), sample.highestV())));
+            }
             line(text, values.stream().map(TraceCsv::number).toList());
         }
         return text.toString();
+    }
+
+    /** A single cutoff's voltage needs no name. */
+    private static boolean namesCutoffs(Trace trace) {
+        return trace.cutoffs().size() > 1;
     }
 
     private static List<Double> values(EquipmentSample sample) {

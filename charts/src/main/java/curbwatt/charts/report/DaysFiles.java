@@ -1,14 +1,12 @@
 package curbwatt.charts.report;
 
-import curbwatt.charts.figure.Caption;
+import curbwatt.charts.figure.DayChargeFigure;
 import curbwatt.charts.figure.DaysFigure;
-import curbwatt.charts.figure.Picture;
 import curbwatt.charts.output.RosterJson;
 import curbwatt.charts.run.RosterStory;
-import curbwatt.charts.wording.Heading;
 import curbwatt.charts.wording.RosterText;
-import java.nio.charset.StandardCharsets;
 import java.util.Collections;
+import java.util.List;
 import java.util.SortedMap;
 import java.util.TreeMap;
 
@@ -19,12 +17,14 @@ public final class DaysFiles {
 
     /** Contents by name relative to the folder. */
     public static SortedMap<String, byte[]> of(RosterStory story) {
+        RosterText text = new RosterText(story);
+        List<DrawnPicture> pictures = DrawnPicture.all(List.of(
+                DaysFigure.of(story, RunPictures.caption(text.heading())),
+                DayChargeFigure.of(story, RunPictures.caption(text.throughput()))));
         SortedMap<String, byte[]> files = new TreeMap<>();
-        files.put("days.json", RosterJson.of(story).getBytes(StandardCharsets.UTF_8));
-        Heading heading = new RosterText(story).heading();
-        Picture picture = DaysFigure.of(story, new Caption(heading.title(), heading.subtitle()));
-        files.put("charts/" + picture.name() + ".svg", picture.svg().getBytes(StandardCharsets.UTF_8));
-        files.put("charts/" + picture.name() + ".png", picture.png());
+        files.put("report.html", ReportFiles.bytes(HtmlReport.of(DaysBuilder.of(story, pictures))));
+        files.put("days.json", ReportFiles.bytes(RosterJson.of(story)));
+        pictures.forEach(picture -> picture.addTo(files));
         return Collections.unmodifiableSortedMap(files);
     }
 }

@@ -1,16 +1,13 @@
 package curbwatt.charts.report;
 
-import curbwatt.charts.figure.Caption;
 import curbwatt.charts.figure.DischargeCurve;
 import curbwatt.charts.figure.DischargeFigure;
 import curbwatt.charts.figure.Picture;
 import curbwatt.charts.output.LabelJson;
 import curbwatt.charts.wording.DischargeTitle;
-import curbwatt.charts.wording.Heading;
 import curbwatt.charts.wording.PlainText;
 import curbwatt.engine.battery.Battery;
 import curbwatt.engine.battery.label.FittedLabel;
-import java.nio.charset.StandardCharsets;
 import java.util.Collections;
 import java.util.List;
 import java.util.SortedMap;
@@ -34,12 +31,9 @@ public final class LabelFiles {
     public static SortedMap<String, byte[]> of(
             FittedLabel fitted, List<Double> currentsA, double temperatureC, double endV) {
         SortedMap<String, byte[]> files = new TreeMap<>();
-        files.put(
-                "label.json",
-                LabelJson.of(fitted, currentsA, temperatureC, endV).getBytes(StandardCharsets.UTF_8));
-        Picture picture = picture(fitted, currentsA, temperatureC, endV);
-        files.put("charts/" + picture.name() + ".svg", picture.svg().getBytes(StandardCharsets.UTF_8));
-        files.put("charts/" + picture.name() + ".png", picture.png());
+        files.put("label.json", ReportFiles.bytes(LabelJson.of(fitted, currentsA, temperatureC, endV)));
+        DrawnPicture.all(List.of(picture(fitted, currentsA, temperatureC, endV)))
+                .forEach(drawn -> drawn.addTo(files));
         return Collections.unmodifiableSortedMap(files);
     }
 
@@ -48,8 +42,8 @@ public final class LabelFiles {
         List<DischargeCurve> curves = currentsA.stream()
                 .map(currentA -> curve(battery, currentA, temperatureC, endV))
                 .toList();
-        Heading heading = DischargeTitle.of(fitted, currentsA, temperatureC, endV);
-        return DischargeFigure.of(curves, new Caption(heading.title(), heading.subtitle()));
+        return DischargeFigure.of(
+                curves, RunPictures.caption(DischargeTitle.of(fitted, currentsA, temperatureC, endV)));
     }
 
     private static DischargeCurve curve(Battery battery, double currentA, double temperatureC, double endV) {

@@ -1,6 +1,5 @@
 package curbwatt.charts.report;
 
-import curbwatt.charts.figure.Picture;
 import curbwatt.charts.run.RunStory;
 import curbwatt.charts.wording.Cautions;
 import curbwatt.charts.wording.DoubtText;
@@ -12,20 +11,25 @@ import curbwatt.engine.result.RunResult;
 import curbwatt.scenarios.assemble.ReadyScenario;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** From a run and its pictures to the words of the page. */
 final class ReportBuilder {
 
+    private static final String NOTHING_ASKED =
+            "The scenario asks nothing of the vehicle. Add \"requirements\" to the file to get a verdict.";
+
     private ReportBuilder() {}
 
     /** The model; the first picture stands under the answer. */
-    static ReportModel of(RunStory story, List<Picture> pictures) {
+    static ReportModel of(RunStory story, List<DrawnPicture> pictures) {
         ReadyScenario scenario = story.scenario();
         RunResult result = story.result();
-        List<ReportModel.Shown> shown = pictures.stream()
-                .map(picture ->
-                        new ReportModel.Shown(picture.name(), picture.caption().title(), picture.svgInline()))
+        List<ReportModel.Shown> shown =
+                pictures.stream().map(DrawnPicture::shown).toList();
+        List<ReportModel.Asked> asked = story.verdict().findings().stream()
+                .map(finding -> asked(new FindingText(finding, story)))
                 .toList();
         return new ReportModel(
                 scenario.title(),
@@ -33,22 +37,25 @@ final class ReportBuilder {
                 scenario.vehicle().name(),
                 scenario.source(),
                 story.verdict().isMet(),
-                !story.verdict().findings().isEmpty(),
+                !asked.isEmpty(),
                 new Headline(story).sentence(),
-                story.verdict().findings().stream()
-                        .map(finding -> asked(new FindingText(finding, story)))
-                        .toList(),
+                asked,
                 KeyFigure.of(story),
                 shown.get(0),
                 shown.subList(1, shown.size()),
                 new ReportTables(story).all(),
-                LedgerText.charge(result),
-                LedgerText.energy(result),
+                asked.isEmpty()
+                        ? List.of(NOTHING_ASKED)
+                        : asked.stream().map(ReportModel.Asked::reason).toList(),
+                Optional.of(new ReportModel.Ledgers(LedgerText.charge(result), LedgerText.energy(result))),
                 Stream.concat(DoubtText.of(story).stream(), Stream.of(DoubtText.ALWAYS))
                         .toList(),
                 Stream.concat(scenario.assumptions().stream(), Stream.of(nodes(story)))
                         .toList(),
-                Cautions.of(scenario.vehicle(), scenario.scene()));
+                Cautions.of(scenario.vehicle(), scenario.scene()),
+                List.of(
+                        new ReportModel.Beside("result.json", "every figure"),
+                        new ReportModel.Beside("trace.csv", "the course of voltage, current and charge")));
     }
 
     private static String nodes(RunStory story) {

@@ -1,6 +1,5 @@
 package curbwatt.charts.report;
 
-import curbwatt.charts.figure.Picture;
 import curbwatt.charts.output.ResultJson;
 import curbwatt.charts.output.TraceCsv;
 import curbwatt.charts.run.RunStory;
@@ -17,19 +16,16 @@ public final class ReportFiles {
 
     /** Contents by name relative to the run's folder. */
     public static SortedMap<String, byte[]> of(RunStory story) {
-        List<Picture> pictures = RunPictures.of(story);
+        List<DrawnPicture> pictures = DrawnPicture.all(RunPictures.of(story));
         SortedMap<String, byte[]> files = new TreeMap<>();
         files.put("report.html", bytes(HtmlReport.of(ReportBuilder.of(story, pictures))));
         files.put("result.json", bytes(ResultJson.of(story)));
         files.put("trace.csv", bytes(TraceCsv.of(story.trace())));
-        for (Picture picture : pictures) {
-            files.put("charts/" + picture.name() + ".svg", bytes(picture.svg()));
-            files.put("charts/" + picture.name() + ".png", picture.png());
-        }
+        pictures.forEach(picture -> picture.addTo(files));
         return Collections.unmodifiableSortedMap(files);
     }
 
-    private static byte[] bytes(String text) {
+    static byte[] bytes(String text) {
         return text.getBytes(StandardCharsets.UTF_8);
     }
 }

@@ -2,6 +2,7 @@ package curbwatt.charts.report;
 
 import curbwatt.charts.wording.KeyFigure;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Everything the page may show, in words.
@@ -18,11 +19,12 @@ import java.util.List;
  * @param main the picture under the answer
  * @param pictures the other pictures
  * @param tables the tables
- * @param charge the ledger of charge, in sentences
- * @param energy the ledger of energy, in sentences
+ * @param reasons why the answer is what it is, in sentences
+ * @param ledgers where charge and energy went, if the page is about one run
  * @param doubts which numbers not to trust
  * @param assumptions what was estimated
  * @param cautions safety lines
+ * @param files what lies beside the page
  */
 public record ReportModel(
         String title,
@@ -37,11 +39,12 @@ public record ReportModel(
         Shown main,
         List<Shown> pictures,
         List<Table> tables,
-        List<String> charge,
-        List<String> energy,
+        List<String> reasons,
+        Optional<Ledgers> ledgers,
         List<String> doubts,
         List<String> assumptions,
-        List<String> cautions) {
+        List<String> cautions,
+        List<Beside> files) {
 
     /**
      * A requirement.
@@ -62,4 +65,20 @@ public record ReportModel(
      * @param svg the drawing
      */
     public record Shown(String name, String title, String svg) {}
+
+    /**
+     * The ledgers of a run, in sentences.
+     *
+     * @param charge that of charge
+     * @param energy that of energy
+     */
+    public record Ledgers(List<String> charge, List<String> energy) {}
+
+    /**
+     * A file beside the page.
+     *
+     * @param name its name
+     * @param holds what it holds, after "with"
+     */
+    public record Beside(String name, String holds) {}
 }

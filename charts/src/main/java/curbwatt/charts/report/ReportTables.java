@@ -1,8 +1,10 @@
 package curbwatt.charts.report;
 
+import curbwatt.charts.run.FlashComparison;
 import curbwatt.charts.run.RunStory;
 import curbwatt.charts.wording.BatteryText;
 import curbwatt.charts.wording.EventText;
+import curbwatt.charts.wording.FlashText;
 import curbwatt.charts.wording.PlainText;
 import curbwatt.engine.event.Event;
 import curbwatt.engine.result.CircuitSummary;
@@ -30,6 +32,7 @@ record ReportTables(RunStory story) {
         List<Table> tables = new ArrayList<>(List.of(phases(), circuits()));
         tables.addAll(new BatteryTables(story).all());
         tables.addAll(new WiringTables(story).all());
+        story.flashing().map(ReportTables::timing).ifPresent(tables::add);
         if (result.loads().stream().anyMatch(load -> load.dropOuts() > 0)) {
             tables.add(dropOuts());
         }
@@ -98,6 +101,16 @@ record ReportTables(RunStory story) {
                 PlainText.number(circuit.chargeAh(), 2),
                 PlainText.number(circuit.peakA(), 1),
                 finite(circuit.lowestV(), 2));
+    }
+
+    private static Table timing(FlashComparison flashing) {
+        FlashText text = new FlashText(flashing);
+        return Table.of(
+                "timing",
+                "Heads together or in turn",
+                String.join(" ", text.sentences()) + " " + FlashText.RULE,
+                FlashText.COLUMNS,
+                text.lines());
     }
 
     private Table dropOuts() {

@@ -6,9 +6,11 @@ import curbwatt.charts.figure.Caption;
 import curbwatt.charts.figure.FlashFigure;
 import curbwatt.charts.figure.LinkFigure;
 import curbwatt.charts.figure.Picture;
+import curbwatt.charts.figure.TimingFigure;
 import curbwatt.charts.figure.VoltageFigure;
 import curbwatt.charts.run.RunStory;
 import curbwatt.charts.wording.ChartTitle;
+import curbwatt.charts.wording.FlashText;
 import curbwatt.charts.wording.Heading;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,11 +35,15 @@ final class RunPictures {
         if (!story.waveform().isEmpty()) {
             FlashFigure.of(story, caption(title.flash())).ifPresent(pictures::add);
         }
+        story.flashing()
+                .flatMap(flashing -> TimingFigure.of(flashing, caption(new FlashText(flashing).heading())))
+                .ifPresent(pictures::add);
         AlternatorFigure.of(story, caption(title.alternator())).ifPresent(pictures::add);
         return List.copyOf(pictures);
     }
 
-    private static Caption caption(Heading heading) {
+    /** The words above a picture. */
+    static Caption caption(Heading heading) {
         return new Caption(heading.title(), heading.subtitle());
     }
 }

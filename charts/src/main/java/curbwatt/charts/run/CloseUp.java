@@ -20,7 +20,7 @@ import java.util.OptionalDouble;
  * @param fromS start, since the scene's start (s)
  * @param toS end (s)
  */
-record CloseUp(double fromS, double toS) {
+public record CloseUp(double fromS, double toS) {
 
     /** Length (s): a few flash cycles. */
     static final double LENGTH_S = 4;

@@ -23,9 +23,18 @@ import java.util.Set;
  * @param minimum names of the circuits that make up the minimum continuous load
  * @param total names of those that make up the total continuous load
  * @param idleRpm engine speed at idle (1/min)
+ * @param highIdleRpm engine speed of the ambulance test, at most the maker's high idle (1/min)
+ * @param medicalA medical load that the ambulance test adds to the circuits (A)
  * @param airC air and battery temperature of the tests with the engine off (°C)
  */
-public record DutyRunner(Vehicle vehicle, Set<String> minimum, Set<String> total, double idleRpm, double airC) {
+public record DutyRunner(
+        Vehicle vehicle,
+        Set<String> minimum,
+        Set<String> total,
+        double idleRpm,
+        double highIdleRpm,
+        double medicalA,
+        double airC) {
 
     /** Longest time that the alarm test waits for its voltage (s). */
     private static final double LONGEST_S = 2 * 86400.0;
@@ -37,15 +46,16 @@ public record DutyRunner(Vehicle vehicle, Set<String> minimum, Set<String> total
     }
 
     /**
-     * The outcomes, in the order in which the tests are named in the manual; the idle test is left out where there is
-     * no
-     * alternator.
+     * The outcomes, in the order in which the tests are named in the manual; the idle tests are left out where there is
+     * no alternator.
      */
     public List<DutyOutcome> run() {
         List<DutyOutcome> outcomes = new ArrayList<>();
         outcomes.add(judged(new ReserveTest(vehicle, minimum, reserveMin(), airC, idleRpm)));
         if (vehicle.alternator().isPresent()) {
             outcomes.add(judged(new IdleBalanceTest(vehicle, IdleBalanceTest.Rule.FIRE_APPARATUS, minimum, idleRpm)));
+            outcomes.add(
+                    judged(new IdleBalanceTest(vehicle, IdleBalanceTest.Rule.AMBULANCE, total, highIdleRpm, medicalA)));
         }
         outcomes.add(alarm());
         return List.copyOf(outcomes);

@@ -43,19 +43,20 @@ public record SensedTrip(
         for (int i = 0; i < cutoffs.size(); i++) {
             LowVoltageCutoff cutoff = cutoffs.get(i);
             boolean atEquipmentNode = cutoff.sense() instanceof SensePoint.EquipmentNode;
-            // the trace holds the sensed voltage of the first cutoff alone
-            if (atEquipmentNode || (i == 0 && cutoff.sense() instanceof SensePoint.FeedEnd)) {
+            if (atEquipmentNode || cutoff.sense() instanceof SensePoint.FeedEnd) {
+                int place = i;
                 story.result().events().stream()
                         .filter(event -> event.kind() == EventKind.CUTOFF_TRIPPED
                                 && event.subject().equals(cutoff.name()))
                         .findFirst()
-                        .ifPresent(trip -> trips.add(of(cutoff, trip, story, atEquipmentNode)));
+                        .ifPresent(trip -> trips.add(of(place, trip, story)));
             }
         }
         return trips;
     }
 
-    private static SensedTrip of(LowVoltageCutoff cutoff, Event trip, RunStory story, boolean atEquipmentNode) {
+    private static SensedTrip of(int place, Event trip, RunStory story) {
+        LowVoltageCutoff cutoff = story.scenario().vehicle().cutoffs().get(place);
         TraceRow row = story.trace().rows().get(0);
         for (TraceRow next : story.trace().rows()) {
             row = next.timeS() <= trip.timeS() ? next : row;
@@ -65,7 +66,7 @@ public record SensedTrip(
         return new SensedTrip(
                 cutoff,
                 trip.timeS(),
-                atEquipmentNode ? equipmentV.orElseThrow() : row.sensedMinV(),
+                row.sensed().get(place).lowestV(),
                 row.nodeMinV(),
                 equipmentV,
                 feedsFromEquipment(cutoff, story));

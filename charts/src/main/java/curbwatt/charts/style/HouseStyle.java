@@ -16,6 +16,7 @@ import org.jfree.chart.plot.DatasetRenderingOrder;
 import org.jfree.chart.plot.Plot;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.chart.renderer.xy.XYStepAreaRenderer;
 import org.jfree.chart.ui.RectangleInsets;
 
 /** How a chart is dressed: white ground, hairline grid across, no outline, no shadow, no box round anything. */
@@ -124,6 +125,13 @@ public final class HouseStyle {
         renderer.setDrawSeriesLineAsPath(true);
         renderer.setSeriesPaint(0, color);
         renderer.setSeriesStroke(0, stroke);
+        return renderer;
+    }
+
+    /** A renderer that fills the first series in steps. */
+    public static XYStepAreaRenderer stepArea(Color color) {
+        XYStepAreaRenderer renderer = new XYStepAreaRenderer(XYStepAreaRenderer.AREA);
+        renderer.setSeriesPaint(0, color);
         return renderer;
     }
 

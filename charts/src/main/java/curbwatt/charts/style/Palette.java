@@ -35,6 +35,8 @@ public enum Palette {
     SENSED("#a34a84"),
     /** Range of the sensed voltage between two samples. */
     SENSED_RANGE("#d9b3cc"),
+    /** The same of a second sense point. */
+    SENSED_OTHER_RANGE("#e8cf9c"),
     /** Equipment node and its battery. */
     EQUIPMENT("#6a3d9a"),
     /** Range of the equipment node's voltage between two samples. */

@@ -2,18 +2,19 @@ package curbwatt.charts.wording;
 
 import curbwatt.charts.run.RunStory;
 import curbwatt.engine.budget.LoadBudget;
-import curbwatt.engine.control.LowVoltageCutoff;
-import curbwatt.engine.control.SensePoint;
 import curbwatt.engine.event.Event;
 import curbwatt.engine.event.EventKind;
 import curbwatt.engine.result.LinkSummary;
 import curbwatt.engine.result.RunResult;
-import curbwatt.engine.result.WaveformPoint;
+import curbwatt.engine.scene.Phase;
 import curbwatt.engine.vehicle.AuxiliaryBattery;
+import curbwatt.engine.vehicle.BusNode;
+import curbwatt.engine.vehicle.Vehicle;
+import java.util.Comparator;
 import java.util.DoubleSummaryStatistics;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 
 /**
@@ -102,43 +103,40 @@ public record ChartTitle(RunStory story) {
 
     /** Alternator output over engine speed: from which speed on it carries the load. */
     public Heading alternator() {
-        OptionalDouble heaviestA = story.scenario().scene().phases().stream()
+        Vehicle vehicle = story.scenario().vehicle();
+        List<Phase> running = story.scenario().scene().phases().stream()
                 .filter(phase -> phase.mode().isRunning())
-                .mapToDouble(phase ->
-                        LoadBudget.of(story.scenario().vehicle(), phase).meanA())
-                .filter(loadA -> loadA >= NOTICEABLE_A)
-                .max();
+                .toList();
+        Optional<LoadBudget> heaviest = running.stream()
+                .map(phase -> LoadBudget.of(vehicle, phase))
+                .filter(budget -> budget.meanA() >= NOTICEABLE_A)
+                .max(Comparator.comparing(LoadBudget::meanA));
+        boolean hoodKnown = running.stream()
+                .anyMatch(phase ->
+                        phase.hottestUnderHoodC(vehicle.engine().underHood()).isPresent());
         return new Heading(
-                heaviestA.isPresent() ? carries(heaviestA.getAsDouble()) : "What the alternator can give",
-                "Hot output against engine speed; the line is the load budget while the engine runs");
+                heaviest.map(ChartTitle::carries).orElse("What the alternator can give"),
+                "Hot output against engine speed; the line is the load budget while the engine runs"
+                        + (hoodKnown ? "; marks at the hottest air under the hood of each phase" : ""));
     }
 
-    private String carries(double loadA) {
-        OptionalDouble balanceRpm = story.scenario()
-                .vehicle()
-                .alternator()
-                .map(alternator -> alternator.balanceRpm(loadA))
-                .orElse(OptionalDouble.empty());
-        return balanceRpm.isPresent()
-                ? "The hot alternator carries " + PlainText.amperes(loadA) + " from "
-                        + PlainText.number(balanceRpm.getAsDouble(), 0) + " rpm up"
-                : "The hot alternator never carries the " + PlainText.amperes(loadA) + " asked of it";
+    private static String carries(LoadBudget budget) {
+        String load = PlainText.amperes(budget.meanA());
+        return budget.balanceRpm().isPresent()
+                ? "The hot alternator carries " + load + " from "
+                        + PlainText.number(budget.balanceRpm().getAsDouble(), 0) + " rpm up"
+                : "The hot alternator never carries the " + load + " asked of it";
     }
 
     /** A few flash cycles: how far the voltage swings. */
     public Heading flash() {
         double untilS = first(EventKind.CUTOFF_TRIPPED).map(Event::timeS).orElse(Double.POSITIVE_INFINITY);
-        boolean sensedBehindLink = story.scenario().vehicle().cutoffs().stream()
-                .limit(1)
-                .map(LowVoltageCutoff::sense)
-                .anyMatch(sense -> sense instanceof SensePoint.EquipmentNode
-                        || (sense instanceof SensePoint.FeedEnd end
-                                && batteries().isBehindLink(end.circuit())));
+        BusNode shown = story.closeUpNode();
         // the loads' going when a contact opens is no flash
         DoubleSummaryStatistics node = story.waveform().stream()
                 .filter(point ->
                         point.timeS() < untilS || story.waveform().get(0).timeS() >= untilS)
-                .mapToDouble(sensedBehindLink ? WaveformPoint::sensedV : WaveformPoint::nodeV)
+                .mapToDouble(point -> RunStory.nodeV(point, shown))
                 .summaryStatistics();
         double fromS = story.waveform().get(0).timeS();
         String title = node.getMax() - node.getMin() < NOTICEABLE_V

@@ -48,6 +48,12 @@ public final class PlainText {
         return String.format(Locale.ROOT, "%d h %02d min %02d s", s / HOUR_S, s % HOUR_S / MINUTE_S, s % MINUTE_S);
     }
 
+    /** A time since midnight as on a clock: "06:40". Cut, not rounded. */
+    public static String clock(double timeS) {
+        long minutes = (long) Math.floor(timeS + TIME_ROUNDING_S) / MINUTE_S;
+        return String.format(Locale.ROOT, "%02d:%02d", minutes / 60 % 24, minutes % 60);
+    }
+
     /** When something happened: "at the start" or "after 48 min". */
     public static String after(double timeS) {
         return timeS < 1 ? "at the start" : "after " + time(timeS);

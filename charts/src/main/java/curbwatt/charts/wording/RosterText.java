@@ -8,6 +8,7 @@ import curbwatt.engine.days.Trend;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 /**
  * What came of a roster, in words.
@@ -118,7 +119,7 @@ public record RosterText(RosterStory story) {
         return lines;
     }
 
-    private static String trend(Trend trend) {
+    static String trend(Trend trend) {
         String where = " (day " + trend.fromDay() + " to day " + trend.toDay() + ")";
         if (Math.abs(trend.weeklyFraction()) <= Trend.LEVEL_WEEKLY_FRACTION) {
             return "its charge is level" + where;
@@ -126,9 +127,25 @@ public record RosterText(RosterStory story) {
         return (trend.isDown() ? "loses " : "gains ") + weekly(trend) + " a week" + where;
     }
 
-    private static String years(double days) {
+    /** A life in years, as few digits as it deserves. */
+    public static String years(double days) {
         double years = days / YEAR_DAYS;
         return PlainText.number(years, years < 3 ? 1 : 0);
+    }
+
+    /** The words above the picture of what goes in and out: whether the one makes up for the other. */
+    public Heading throughput() {
+        double outAh = perDay(battery -> battery.throughput().dischargedAh());
+        double inAh = perDay(battery -> battery.throughput().chargedAh());
+        return new Heading(
+                "A mean day takes out " + PlainText.ampereHours(outAh) + " and puts back "
+                        + PlainText.ampereHours(inAh),
+                "At the terminals, day by day; charging loses a little, and the parked vehicle draws too");
+    }
+
+    private double perDay(ToDoubleFunction<BatteryDays> charge) {
+        return story.result().batteries().stream().mapToDouble(charge).sum()
+                / story.result().countedDays().size();
     }
 
     /** The words above the picture. */

@@ -30,10 +30,42 @@ class DaysCommandTest {
                         .exitCode())
                 .isZero();
         Said.by("days", "demo:winter-shifts", "--days", "28", "--out", two.toString());
-        for (String name : new String[] {"days.json", "charts/days.svg", "charts/days.png"}) {
+        for (String name : new String[] {
+            "report.html",
+            "days.json",
+            "charts/days.svg",
+            "charts/days.png",
+            "charts/day-charge.svg",
+            "charts/day-charge.png"
+        }) {
             assertThat(Files.readAllBytes(one.resolve(name))).as(name).isEqualTo(Files.readAllBytes(two.resolve(name)));
         }
         assertThat(Files.readString(one.resolve("charts/days.svg"))).contains("State of charge");
+    }
+
+    @Test
+    void theReportAnswersFirstAndFetchesNothing() throws IOException {
+        Path out = folder.resolve("report");
+        Said.by("days", "demo:winter-shifts", "--days", "35", "--out", out.toString());
+        String page = Files.readString(out.resolve("report.html"));
+        int answer = page.indexOf("<h1 class=\"\">It is held up by the cutoff alone");
+        assertThat(answer).isPositive();
+        assertThat(page.indexOf("<svg")).isGreaterThan(answer);
+        // the typeface in the head is long enough to hold any three letters
+        assertThat(page.substring(page.indexOf("</style>")))
+                .contains("Life by cycling alone", "Cycles by depth", "Day by day", "Cautions", "href=\"days.json\"")
+                .contains("Equipment cutoff&#39; opens first on day 2, ")
+                .doesNotContain("{{", "<script", "trace.csv", "Infinity", "NaN", ", between");
+        assertThat(page.split("<td>Shift</td>", -1)).hasSize(26);
+    }
+
+    @Test
+    void aLongRosterIsToldByTheWeek() throws IOException {
+        Path out = folder.resolve("weeks");
+        Said.by("days", "demo:winter-shifts", "--days", "84", "--out", out.toString());
+        assertThat(Files.readString(out.resolve("report.html")))
+                .contains("Week by week", ">78 to 84</th>")
+                .doesNotContain("Day by day");
     }
 
     @Test

@@ -86,6 +86,29 @@ class LabelsTest {
     }
 
     @Test
+    void theCloseUpIsThatOfTheNodeThatFlashes() {
+        Picture two = FlashFigure.of(SampleRun.TWO_BATTERIES.story(), Pictures.CAPTION)
+                .orElseThrow();
+        assertThat(texts(two)).contains("Equipment node").doesNotContain("Starter node");
+        Picture charger =
+                FlashFigure.of(SampleRun.CHARGER.story(), Pictures.CAPTION).orElseThrow();
+        assertThat(texts(charger)).contains("Equipment node").anyMatch(text -> text.startsWith("sensed at the end of"));
+    }
+
+    @Test
+    void raisedIdleIsMarkedAndAStartByHandIsNot() {
+        RunStory story = SampleStory.engineOff(
+                2 * SampleStory.HOUR_S,
+                List.of(
+                        new Event(1200, EventKind.IDLE_RAISED, "idle control", 12.1, 0.6),
+                        new Event(3600, EventKind.IDLE_RELEASED, "idle control", 14.1, 0.7),
+                        new Event(6000, EventKind.ENGINE_STARTED, "clear the lane", 9.1, 0.7)));
+        assertThat(texts(VoltageFigure.of(story, Pictures.CAPTION)))
+                .contains("idle raised 0:20", "idle released 1:00")
+                .noneMatch(text -> text.startsWith("automatic start"));
+    }
+
+    @Test
     void aNarrowPhaseHasItsNameInTwoLines() {
         List<String> texts = texts(VoltageFigure.of(SampleRun.TWO_BATTERIES.story(), Pictures.CAPTION));
         assertThat(texts).contains("Drive", "out", "Lane watch").doesNotContain("Drive…");

@@ -114,6 +114,7 @@ class PictureBytesTest {
                 SampleStory.withoutAlternator(),
                 SampleRun.TWO_BATTERIES.story(),
                 SampleRun.CHARGER.story(),
+                SampleRun.IN_TURN.story(),
                 SampleStory.engineOff(600, List.of()),
                 SampleStory.engineOff(5 * 86400, chatter(5 * 86400)),
                 SampleStory.engineOff(4 * SampleStory.HOUR_S, chatter(4 * SampleStory.HOUR_S)));

@@ -23,6 +23,7 @@ final class Pictures {
         LinkFigure.of(story, CAPTION).ifPresent(pictures::add);
         AlternatorFigure.of(story, CAPTION).ifPresent(pictures::add);
         FlashFigure.of(story, CAPTION).ifPresent(pictures::add);
+        story.flashing().flatMap(flashing -> TimingFigure.of(flashing, CAPTION)).ifPresent(pictures::add);
         pictures.add(DischargeFigure.of(curves(), CAPTION));
         return pictures;
     }

@@ -29,6 +29,7 @@ import curbwatt.engine.result.EnergyLedger;
 import curbwatt.engine.result.EngineSummary;
 import curbwatt.engine.result.PhaseSummary;
 import curbwatt.engine.result.RunResult;
+import curbwatt.engine.result.SensedSample;
 import curbwatt.engine.result.Trace;
 import curbwatt.engine.result.TraceRow;
 import curbwatt.engine.result.WaveformPoint;
@@ -125,7 +126,7 @@ final class SampleStory {
                 spacingS,
                 List.of(),
                 List.of());
-        Trace trace = new Trace(spacingS, CIRCUITS, rows);
+        Trace trace = new Trace(spacingS, CIRCUITS, List.of("light cutoff"), rows);
         return new RunStory(
                 scenario, result(scene, rows, events), trace, waveform(), new Verdict(List.of(), List.of()));
     }
@@ -154,9 +155,7 @@ final class SampleStory {
                 nodeV - swingV,
                 nodeV,
                 nodeV + swingV,
-                nodeV - dropV,
-                nodeV - dropV - 1.4 * swingV,
-                nodeV - dropV + swingV,
+                List.of(new SensedSample(nodeV - dropV, nodeV - dropV - 1.4 * swingV, nodeV - dropV + swingV)),
                 batteryA,
                 alternatorA,
                 circuitA,
@@ -238,7 +237,13 @@ final class SampleStory {
                     double nodeV = 12.32 - 0.0068 * step[2] - 0.002 * corner;
                     double sensedV = nodeV - 0.005 * step[2];
                     readingV += 0.25 * (sensedV - readingV) * corner;
-                    points.add(new WaveformPoint(8056 + 0.8 * cycle + step[corner], nodeV, sensedV, readingV, step[2]));
+                    points.add(new WaveformPoint(
+                            8056 + 0.8 * cycle + step[corner],
+                            nodeV,
+                            sensedV,
+                            readingV,
+                            step[2],
+                            OptionalDouble.empty()));
                 }
             }
         }

@@ -24,7 +24,7 @@ class ReportFolderTest {
     @Test
     void makesTheFolderAndThoseAboveIt() throws IOException {
         Path target = folder.resolve("a/b/run");
-        ReportFolder.ofRun(target).write(FILES);
+        ReportFolder.ofReport(target).write(FILES);
         assertThat(target.resolve("charts/voltage.svg")).hasContent("<svg/>");
         assertThat(names(target.getParent())).containsExactly("run");
     }
@@ -32,23 +32,23 @@ class ReportFolderTest {
     @Test
     void replacesAReportWhole() throws IOException {
         Path target = folder.resolve("run");
-        ReportFolder.ofRun(target).write(FILES);
-        ReportFolder.ofRun(target).write(Map.of("result.json", text("{\"new\":1}")));
+        ReportFolder.ofReport(target).write(FILES);
+        ReportFolder.ofReport(target).write(Map.of("result.json", text("{\"new\":1}")));
         assertThat(names(target)).containsExactly("result.json");
         assertThat(names(folder)).containsExactly("run");
     }
 
     @Test
     void takesAnEmptyFolder() throws IOException {
-        ReportFolder.ofRun(folder).write(FILES);
+        ReportFolder.ofReport(folder).write(FILES);
         assertThat(folder.resolve("result.json")).exists();
     }
 
     @Test
     void leavesForeignFilesAlone() throws IOException {
-        ReportFolder.ofRun(folder).write(FILES);
+        ReportFolder.ofReport(folder).write(FILES);
         Files.writeString(folder.resolve("notes.txt"), "mine");
-        assertThatThrownBy(() -> ReportFolder.ofRun(folder).write(FILES))
+        assertThatThrownBy(() -> ReportFolder.ofReport(folder).write(FILES))
                 .isInstanceOf(FolderRefusedException.class)
                 .hasMessageContaining("notes.txt");
         assertThat(folder.resolve("notes.txt")).hasContent("mine");
@@ -57,7 +57,7 @@ class ReportFolderTest {
     @Test
     void doesNotTakeAFolderForAReportThatLacksItsMark() throws IOException {
         Files.writeString(folder.resolve("report.html"), "someone else's");
-        assertThatThrownBy(() -> ReportFolder.ofRun(folder).check())
+        assertThatThrownBy(() -> ReportFolder.ofReport(folder).check())
                 .isInstanceOf(FolderRefusedException.class)
                 .hasMessageContaining("result.json");
     }
@@ -65,8 +65,8 @@ class ReportFolderTest {
     @Test
     void refusesAFileInTheWay() throws IOException {
         Path file = Files.writeString(folder.resolve("run"), "x");
-        assertThatThrownBy(() -> ReportFolder.ofRun(file).check()).isInstanceOf(FolderRefusedException.class);
-        assertThatThrownBy(() -> ReportFolder.ofRun(file.resolve("below")).check())
+        assertThatThrownBy(() -> ReportFolder.ofReport(file).check()).isInstanceOf(FolderRefusedException.class);
+        assertThatThrownBy(() -> ReportFolder.ofReport(file.resolve("below")).check())
                 .isInstanceOf(FolderRefusedException.class);
     }
 

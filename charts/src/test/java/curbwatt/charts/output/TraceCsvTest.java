@@ -29,7 +29,20 @@ class TraceCsvTest {
         assertThat(lines.get(0))
                 .contains(",batteryC,equipmentV,equipmentMinV,equipmentMeanV,equipmentMaxV,auxiliaryMeanA,linkMeanA,"
                         + "auxiliaryStateOfCharge,auxiliaryC,loadMeanA:Chassis,");
-        assertThat(lines).allSatisfy(line -> assertThat(line.split(",", -1)).hasSize(24));
+        assertThat(lines).allSatisfy(line -> assertThat(line.split(",", -1)).hasSize(30));
+    }
+
+    @Test
+    void eachOfSeveralCutoffsHasItsOwnColumns() {
+        Trace trace = SampleRun.TWO_BATTERIES.story().trace();
+        List<String> lines = TraceCsv.of(trace).lines().toList();
+        assertThat(lines.get(0))
+                .endsWith(",sensedV:Light cutoff,sensedMinV:Light cutoff,sensedMaxV:Light cutoff,"
+                        + "sensedV:Radio cutoff,sensedMinV:Radio cutoff,sensedMaxV:Radio cutoff");
+        String[] last = lines.get(lines.size() - 1).split(",", -1);
+        // both sense at the equipment node, whose own columns begin at place 12
+        assertThat(last[24]).isEqualTo(last[27]).isEqualTo(last[12]);
+        assertThat(last[25]).isEqualTo(last[28]).isEqualTo(last[13]);
     }
 
     @Test
@@ -41,7 +54,7 @@ class TraceCsvTest {
 
     @Test
     void quotesWithinANameAreDoubled() {
-        assertThat(TraceCsv.of(new Trace(10, List.of("the \"big\" one"), List.of())))
+        assertThat(TraceCsv.of(new Trace(10, List.of("the \"big\" one"), List.of(), List.of())))
                 .endsWith(",\"loadMeanA:the \"\"big\"\" one\"\r\n");
     }
 }

@@ -19,6 +19,8 @@ public enum SampleRun {
     TWO_BATTERIES(TwoBatteryScenario::relay),
     /** The auxiliary battery is charged by a charger, and the cutoff senses at the end of a feed. */
     CHARGER(TwoBatteryScenario::charger),
+    /** Two heads on one clock flash in turn, without a gap. */
+    IN_TURN(FlashingScenario::inTurn),
     /** Nothing is asked. */
     ASKS_NOTHING(SampleScenario::asksNothing);
 

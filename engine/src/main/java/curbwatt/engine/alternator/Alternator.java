@@ -33,6 +33,13 @@ public record Alternator(
         return output.maximumA(shaftRpm) * hotFactor.at(shaftRpm);
     }
 
+    /** The same alternator with its hot output at this air under the hood (°C); empty: at running temperature. */
+    public Alternator under(OptionalDouble underHoodC) {
+        return underHoodC.isEmpty()
+                ? this
+                : new Alternator(output, hotFactor.under(underHoodC.getAsDouble()), regulator, pulleyRatio, rampS);
+    }
+
     /** Whether the output curve is to be trusted at an engine speed. */
     public boolean isTrustedAt(double engineRpm) {
         return pulleyRatio * engineRpm >= output.trustedFromRpm();
@@ -40,8 +47,7 @@ public record Alternator(
 
     /**
      * Lowest engine speed at which the hot output reaches a demand (1/min), to a tenth of a turn; empty if it never
-     * does
-     * below 8000 /min.
+     * does below 8000 /min.
      */
     public OptionalDouble balanceRpm(double demandA) {
         if (maximumA(FASTEST_ENGINE_RPM) < demandA) {

@@ -12,8 +12,11 @@ import curbwatt.engine.quantity.Require;
  * it
  * is an input.
  *
- * @param lowFraction share left at and below {@link #LOW_RPM}, 0.3 … 1.1
- * @param highFraction share left at and above {@link #HIGH_RPM}, 0.3 … 1.1
+ * <p>The pair holds at running temperature, {@link #HOT_C} under the hood; {@link #under} gives the pair at another
+ * temperature.
+ *
+ * @param lowFraction share left at and below {@link #LOW_RPM}, 0 … 1.1
+ * @param highFraction share left at and above {@link #HIGH_RPM}, 0 … 1.1
  */
 public record HotFactor(double lowFraction, double highFraction) {
 
@@ -23,15 +26,39 @@ public record HotFactor(double lowFraction, double highFraction) {
     /** Shaft speed of the high share (1/min). */
     public static final double HIGH_RPM = 2500;
 
+    /**
+     * Air under the hood at which the pair holds (°C): 200 °F, the hot end of a public laboratory's vehicle simulation
+     * and the temperature of the federal ambulance specification.
+     */
+    public static final double HOT_C = 93;
+
+    /** Air under the hood at which the whole cold output is there (°C): the temperature of bench tables and labels. */
+    public static final double COLD_C = 25;
+
     /** Refuses shares out of range. */
     public HotFactor {
-        Require.inside("hotFractionLow", lowFraction, 0.3, 1.1, "");
-        Require.inside("hotFractionHigh", highFraction, 0.3, 1.1, "");
+        Require.inside("hotFractionLow", lowFraction, 0, 1.1, "");
+        Require.inside("hotFractionHigh", highFraction, 0, 1.1, "");
     }
 
     /** The published pair. */
     public static HotFactor published() {
         return new HotFactor(16.0 / 24, 41.0 / 50);
+    }
+
+    /**
+     * The pair with this air under the hood (°C): straight from 1 at {@link #COLD_C} through this pair at {@link
+     * #HOT_C} and on, but never more than 1 below it, and never rising above it. Cold air is given no more than the
+     * label, which errs on the safe side.
+     */
+    public HotFactor under(double underHoodC) {
+        double cool = Math.min(1, (HOT_C - underHoodC) / (HOT_C - COLD_C));
+        return new HotFactor(cooled(lowFraction, cool), cooled(highFraction, cool));
+    }
+
+    private static double cooled(double hotFraction, double cool) {
+        double share = hotFraction > 1 ? Math.max(0, cool) : cool;
+        return Math.max(0, hotFraction + share * (1 - hotFraction));
     }
 
     /** Share of the cold output left at a shaft speed. */

@@ -1,11 +1,13 @@
 package curbwatt.engine.budget;
 
+import curbwatt.engine.alternator.Alternator;
 import curbwatt.engine.load.Load;
 import curbwatt.engine.scene.Phase;
 import curbwatt.engine.vehicle.Circuit;
 import curbwatt.engine.vehicle.Vehicle;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -55,15 +57,20 @@ public record LoadBudget(
             }
         }
         double meanA = lines.stream().mapToDouble(Line::meanA).sum();
-        OptionalDouble alternatorA = vehicle.alternator().isPresent()
-                        && phase.mode().isRunning()
-                ? OptionalDouble.of(
-                        vehicle.alternator().get().maximumA(phase.speed().lowestRpm()))
+        Optional<Alternator> alternator = alternator(vehicle, phase);
+        OptionalDouble alternatorA = alternator.isPresent() && phase.mode().isRunning()
+                ? OptionalDouble.of(alternator.get().maximumA(phase.speed().lowestRpm()))
                 : OptionalDouble.empty();
-        OptionalDouble balanceRpm = vehicle.alternator()
-                .map(alternator -> alternator.balanceRpm(meanA))
-                .orElse(OptionalDouble.empty());
+        OptionalDouble balanceRpm =
+                alternator.map(machine -> machine.balanceRpm(meanA)).orElse(OptionalDouble.empty());
         return new LoadBudget(phase.name(), voltageV, lines, alternatorA, balanceRpm);
+    }
+
+    /** A vehicle's alternator, as hot as a phase makes it at most; empty: it has none. */
+    public static Optional<Alternator> alternator(Vehicle vehicle, Phase phase) {
+        return vehicle.alternator()
+                .map(machine ->
+                        machine.under(phase.hottestUnderHoodC(vehicle.engine().underHood())));
     }
 
     /** Mean current of all loads (A). */

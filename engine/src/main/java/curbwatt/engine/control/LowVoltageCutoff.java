@@ -56,4 +56,49 @@ public record LowVoltageCutoff(
             throw new IllegalArgumentException("circuits is empty; a cutoff must disconnect at least one circuit");
         }
     }
+
+    /** The same monitor with another trip level (V) and delay (s). */
+    public LowVoltageCutoff tripping(double otherTripV, double otherDelayS) {
+        return new LowVoltageCutoff(
+                name,
+                sense,
+                filterTimeConstantS,
+                sensorErrorV,
+                warningV,
+                otherTripV,
+                otherDelayS,
+                reclose,
+                runTimeLimitS,
+                circuits);
+    }
+
+    /** The same monitor with a sensor that reads so much too high (V). */
+    public LowVoltageCutoff readingTooHighBy(double otherErrorV) {
+        return new LowVoltageCutoff(
+                name,
+                sense,
+                filterTimeConstantS,
+                otherErrorV,
+                warningV,
+                tripV,
+                tripDelayS,
+                reclose,
+                runTimeLimitS,
+                circuits);
+    }
+
+    /** The same monitor with another rule of closing, and perhaps another warning level. */
+    public LowVoltageCutoff closing(RecloseRule otherRule, OptionalDouble otherWarningV) {
+        return new LowVoltageCutoff(
+                name,
+                sense,
+                filterTimeConstantS,
+                sensorErrorV,
+                otherWarningV,
+                tripV,
+                tripDelayS,
+                otherRule,
+                runTimeLimitS,
+                circuits);
+    }
 }

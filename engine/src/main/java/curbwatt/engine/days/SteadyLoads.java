@@ -29,7 +29,7 @@ public final class SteadyLoads {
 
     private static Circuit steady(Circuit circuit) {
         List<Load> loads = circuit.loads().stream().flatMap(SteadyLoads::steady).toList();
-        return new Circuit(circuit.name(), circuit.node(), circuit.feedOhm(), circuit.fuse(), loads);
+        return circuit.withLoads(loads);
     }
 
     /** Its lit share follows the voltage as the load does; what it draws between does not, and stands beside it. */
@@ -54,6 +54,7 @@ public final class SteadyLoads {
                 load.dropOut(),
                 new LoadPattern.Continuous(),
                 load.stages(),
-                Inrush.none());
+                Inrush.none(),
+                load.heads());
     }
 }

@@ -36,21 +36,13 @@ final class LoadsUnderTest {
             boolean tested = on.contains(circuit.name());
             List<Load> loads =
                     circuit.loads().stream().map(load -> switched(load, tested)).toList();
-            circuits.add(new Circuit(circuit.name(), circuit.node(), circuit.feedOhm(), circuit.fuse(), loads));
+            circuits.add(circuit.withLoads(loads));
         }
         circuits.addAll(List.of(more));
-        return new Vehicle(
-                vehicle.name(),
-                vehicle.battery(),
-                vehicle.auxiliary(),
-                vehicle.alternator(),
-                circuits,
-                vehicle.cutoffs(),
-                vehicle.starting(),
-                new EngineEquipment(
-                        vehicle.engine().highIdle(),
-                        Optional.empty(),
-                        vehicle.engine().fuel()));
+        EngineEquipment engine = vehicle.engine();
+        return vehicle.withCircuits(circuits)
+                .withEngine(
+                        new EngineEquipment(engine.highIdle(), Optional.empty(), engine.fuel(), engine.underHood()));
     }
 
     private static Load switched(Load load, boolean on) {
@@ -66,6 +58,7 @@ final class LoadsUnderTest {
                 load.dropOut(),
                 load.pattern(),
                 on ? Set.of() : NEVER,
-                load.inrush());
+                load.inrush(),
+                load.heads());
     }
 }

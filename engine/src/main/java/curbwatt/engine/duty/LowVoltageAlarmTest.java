@@ -4,11 +4,8 @@ import curbwatt.engine.event.EventKind;
 import curbwatt.engine.load.DropOut;
 import curbwatt.engine.load.Load;
 import curbwatt.engine.load.LoadPattern;
-import curbwatt.engine.powertrain.EngineMode;
 import curbwatt.engine.quantity.Require;
-import curbwatt.engine.result.PhaseSummary;
 import curbwatt.engine.result.RunResult;
-import curbwatt.engine.scene.InitialState;
 import curbwatt.engine.scene.Scene;
 import curbwatt.engine.vehicle.Circuit;
 import curbwatt.engine.vehicle.Vehicle;
@@ -43,15 +40,13 @@ public record LowVoltageAlarmTest(
     public static final double ALARM_S = 140;
 
     private static final String VOLTMETER = "test voltmeter";
-    private static final String OFF = "engine off";
-    private static final String RESTART = "restart";
 
     /** Refuses figures out of range and circuits that are not there. */
     public LowVoltageAlarmTest {
         totalContinuous = Set.copyOf(totalContinuous);
         LoadsUnderTest.in(installed, totalContinuous);
         Require.inside("offS", offS, ALARM_S, 864000, "s");
-        Require.inside("airC", airC, -40, 70, "°C");
+        OffThenRestart.requireAir(airC);
     }
 
     @Override
@@ -68,12 +63,7 @@ public record LowVoltageAlarmTest(
 
     @Override
     public Scene scene() {
-        return new Scene(
-                name(),
-                new InitialState(1, airC),
-                List.of(
-                        DutyPhase.of(OFF, EngineMode.OFF, offS, airC, 0),
-                        DutyPhase.of(RESTART, EngineMode.IDLING, 60, airC, idleRpm)));
+        return new OffThenRestart(offS, airC, idleRpm).scene(name());
     }
 
     @Override
@@ -106,7 +96,6 @@ public record LowVoltageAlarmTest(
      */
     @Override
     public DutyOutcome judge(RunResult run) {
-        PhaseSummary off = DutyPhase.figures(run, OFF);
         OptionalDouble reachedS = reachedS(run);
         double alarmS = run.events().stream()
                 .filter(event -> event.kind() == EventKind.WARNING_BEGAN && event.timeS() <= offS)
@@ -114,10 +103,6 @@ public record LowVoltageAlarmTest(
                 .findFirst()
                 .orElse(Double.POSITIVE_INFINITY);
         double found = reachedS.isPresent() ? alarmS - reachedS.getAsDouble() : Double.NaN;
-        return DutyOutcome.of(
-                this,
-                found,
-                DutyPhase.staysSupplied(run, off),
-                DutyPhase.figures(run, RESTART).engineRan());
+        return OffThenRestart.outcome(this, found, run);
     }
 }

@@ -1,13 +1,10 @@
 package curbwatt.engine.duty;
 
-import curbwatt.engine.powertrain.EngineMode;
 import curbwatt.engine.quantity.Require;
 import curbwatt.engine.result.PhaseSummary;
 import curbwatt.engine.result.RunResult;
-import curbwatt.engine.scene.InitialState;
 import curbwatt.engine.scene.Scene;
 import curbwatt.engine.vehicle.Vehicle;
-import java.util.List;
 import java.util.Set;
 
 /**
@@ -32,15 +29,13 @@ public record ReserveTest(
 
     private static final double TEST_S = 600;
     private static final double RESERVE_CURRENT_A = 25;
-    private static final String OFF = "engine off";
-    private static final String RESTART = "restart";
 
     /** Refuses figures out of range and circuits that are not there. */
     public ReserveTest {
         minimumContinuous = Set.copyOf(minimumContinuous);
         LoadsUnderTest.in(installed, minimumContinuous);
         Require.inside("reserveMin", reserveMin, 10, 2000, "min");
-        Require.inside("airC", airC, -40, 70, "°C");
+        OffThenRestart.requireAir(airC);
     }
 
     @Override
@@ -55,12 +50,7 @@ public record ReserveTest(
 
     @Override
     public Scene scene() {
-        return new Scene(
-                name(),
-                new InitialState(1, airC),
-                List.of(
-                        DutyPhase.of(OFF, EngineMode.OFF, TEST_S, airC, 0),
-                        DutyPhase.of(RESTART, EngineMode.IDLING, 60, airC, idleRpm)));
+        return new OffThenRestart(TEST_S, airC, idleRpm).scene(name());
     }
 
     @Override
@@ -75,11 +65,7 @@ public record ReserveTest(
 
     @Override
     public DutyOutcome judge(RunResult run) {
-        PhaseSummary off = DutyPhase.figures(run, OFF);
-        return DutyOutcome.of(
-                this,
-                off.meanBatteryA() * off.durationS() / 3600,
-                DutyPhase.staysSupplied(run, off),
-                DutyPhase.figures(run, RESTART).engineRan());
+        PhaseSummary off = OffThenRestart.off(run);
+        return OffThenRestart.outcome(this, off.meanBatteryA() * off.durationS() / 3600, run);
     }
 }

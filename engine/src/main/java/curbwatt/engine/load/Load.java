@@ -20,6 +20,7 @@ import java.util.Set;
  * @param pattern when the load is on while its stage is
  * @param stages response stages that switch the load on; empty: on whenever its circuit is fed
  * @param inrush what it draws more just after each switch-on
+ * @param heads how many alike heads it stands for, 1 … 1000; they share its currents equally and switch as one
  */
 public record Load(
         String name,
@@ -30,7 +31,8 @@ public record Load(
         DropOut dropOut,
         LoadPattern pattern,
         Set<String> stages,
-        Inrush inrush) {
+        Inrush inrush,
+        int heads) {
 
     /** Refuses a figure outside its range. */
     public Load {
@@ -43,9 +45,10 @@ public record Load(
         Objects.requireNonNull(pattern, "pattern");
         stages = Set.copyOf(stages);
         Objects.requireNonNull(inrush, "inrush");
+        Require.inside("heads", heads, 1, 1000, "");
     }
 
-    /** A load without inrush. */
+    /** A load of one head, without inrush. */
     public Load(
             String name,
             double ratedCurrentA,
@@ -64,7 +67,45 @@ public record Load(
                 dropOut,
                 pattern,
                 stages,
-                Inrush.none());
+                Inrush.none(),
+                1);
+    }
+
+    /** The same load with another pattern. */
+    public Load withPattern(LoadPattern other) {
+        return new Load(
+                name,
+                ratedCurrentA,
+                ratedVoltageV,
+                voltageExponent,
+                standbyCurrentA,
+                dropOut,
+                other,
+                stages,
+                inrush,
+                heads);
+    }
+
+    /**
+     * Some of its heads as a load of their own.
+     *
+     * @param partName name of the part
+     * @param partHeads how many, 1 … {@link #heads}
+     */
+    public Load part(String partName, int partHeads) {
+        Require.inside("partHeads", partHeads, 1, heads, "");
+        Load part = drawing((double) partHeads / heads);
+        return new Load(
+                partName,
+                part.ratedCurrentA,
+                ratedVoltageV,
+                voltageExponent,
+                part.standbyCurrentA,
+                dropOut,
+                part.pattern,
+                stages,
+                inrush,
+                partHeads);
     }
 
     /** Current while on and past its inrush, at a voltage of its own terminals (A). */
@@ -99,5 +140,20 @@ public record Load(
     /** Whether a phase with these stages on switches this load on. */
     public boolean isOnIn(Set<String> stagesOn) {
         return stages.isEmpty() || stages.stream().anyMatch(stagesOn::contains);
+    }
+
+    /** The same load drawing so many times as much: rated, standby and between its on-times. */
+    public Load drawing(double factor) {
+        return new Load(
+                name,
+                factor * ratedCurrentA,
+                ratedVoltageV,
+                voltageExponent,
+                factor * standbyCurrentA,
+                dropOut,
+                pattern.drawing(factor),
+                stages,
+                inrush,
+                heads);
     }
 }

@@ -13,6 +13,9 @@ public sealed interface LoadPattern {
     /** How often in a second it is switched on; 0 if never again. */
     double onsetsPerS();
 
+    /** The same instants, drawing so many times as much between the on-times. */
+    LoadPattern drawing(double factor);
+
     /** On without a break. */
     record Continuous() implements LoadPattern {
         @Override
@@ -23,6 +26,11 @@ public sealed interface LoadPattern {
         @Override
         public double onsetsPerS() {
             return 0;
+        }
+
+        @Override
+        public LoadPattern drawing(double factor) {
+            return this;
         }
     }
 
@@ -63,6 +71,11 @@ public sealed interface LoadPattern {
         public double onsetsPerS() {
             return 1000 * onIntervals.size() / clock.periodMs();
         }
+
+        @Override
+        public LoadPattern drawing(double factor) {
+            return this;
+        }
     }
 
     /**
@@ -91,6 +104,11 @@ public sealed interface LoadPattern {
         @Override
         public double onsetsPerS() {
             return 1 / everyS;
+        }
+
+        @Override
+        public LoadPattern drawing(double factor) {
+            return new Duty(onS, everyS, offsetS, factor * betweenCurrentA);
         }
     }
 
@@ -126,6 +144,11 @@ public sealed interface LoadPattern {
         @Override
         public double onsetsPerS() {
             return 1 / everyS;
+        }
+
+        @Override
+        public LoadPattern drawing(double factor) {
+            return new RandomDuty(onS, everyS, factor * betweenCurrentA, seed);
         }
 
         /**

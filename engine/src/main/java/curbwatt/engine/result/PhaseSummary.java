@@ -16,7 +16,8 @@ import java.util.OptionalDouble;
  * @param highestV highest node voltage (V)
  * @param startChargeFraction state of charge at its start
  * @param endChargeFraction state of charge at its end
- * @param alternatorCapacityA hot alternator output at the phase's lowest engine speed (A); empty: engine not running
+ * @param alternatorCapacityA hot alternator output at the phase's lowest engine speed and hottest air under the hood
+ *     (A); empty: engine not running
  */
 public record PhaseSummary(
         String phase,

@@ -11,9 +11,7 @@ import java.util.Optional;
  * @param nodeMinV lowest starter node voltage since the line before (V)
  * @param nodeMeanV mean starter node voltage since the line before (V)
  * @param nodeMaxV highest starter node voltage since the line before (V)
- * @param sensedV sensed voltage of the first cutoff at the instant, the starter node voltage if there is no cutoff (V)
- * @param sensedMinV lowest sensed voltage since the line before (V)
- * @param sensedMaxV highest sensed voltage since the line before (V)
+ * @param sensed what each cutoff senses, in the vehicle's order; empty if there is none
  * @param batteryMeanA mean battery current since the line before, discharging counts positive (A)
  * @param alternatorMeanA mean alternator current since the line before (A)
  * @param circuitMeanA mean current of each circuit since the line before, in the vehicle's order (A)
@@ -27,12 +25,26 @@ public record TraceRow(
         double nodeMinV,
         double nodeMeanV,
         double nodeMaxV,
-        double sensedV,
-        double sensedMinV,
-        double sensedMaxV,
+        List<SensedSample> sensed,
         double batteryMeanA,
         double alternatorMeanA,
         List<Double> circuitMeanA,
         double stateOfChargeFraction,
         double batteryC,
-        Optional<EquipmentSample> equipment) {}
+        Optional<EquipmentSample> equipment) {
+
+    /** Sensed voltage of the first cutoff at the instant, the starter node voltage if there is no cutoff (V). */
+    public double sensedV() {
+        return sensed.isEmpty() ? nodeV : sensed.get(0).voltageV();
+    }
+
+    /** Lowest such voltage since the line before (V). */
+    public double sensedMinV() {
+        return sensed.isEmpty() ? nodeMinV : sensed.get(0).lowestV();
+    }
+
+    /** Highest such voltage since the line before (V). */
+    public double sensedMaxV() {
+        return sensed.isEmpty() ? nodeMaxV : sensed.get(0).highestV();
+    }
+}

@@ -74,4 +74,11 @@ public record AirTemperature(List<Point> points) {
     public double highestC() {
         return points.stream().mapToDouble(Point::airC).max().orElseThrow();
     }
+
+    /** The same course, warmer throughout by so much (K). */
+    public AirTemperature warmerBy(double shiftK) {
+        return new AirTemperature(points.stream()
+                .map(point -> new Point(point.timeS(), point.airC() + shiftK))
+                .toList());
+    }
 }

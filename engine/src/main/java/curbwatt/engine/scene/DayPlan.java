@@ -46,10 +46,16 @@ public record DayPlan(String name, List<Phase> phases) {
      */
     public static DayPlan parkedToItsEnd(
             String name, List<Phase> phases, String parkedName, AirTemperature air, Set<String> stages) {
+        return parkedToItsEnd(
+                name, phases, new Phase(parkedName, EngineMode.PARKED, DAY_S, air, EngineSpeed.constant(0), stages));
+    }
+
+    /** A day that is parked from its last phase to its end, in a phase as it is given but for its length. */
+    public static DayPlan parkedToItsEnd(String name, List<Phase> phases, Phase parked) {
         double leftS = DAY_S - lengthS(phases);
         Require.inside("time left to park in on day '" + name + "'", leftS, 1, DAY_S, "s");
         List<Phase> all = new ArrayList<>(phases);
-        all.add(new Phase(parkedName, EngineMode.PARKED, leftS, air, EngineSpeed.constant(0), stages));
+        all.add(parked.lasting(leftS));
         return new DayPlan(name, all);
     }
 

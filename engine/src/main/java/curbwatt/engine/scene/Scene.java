@@ -41,4 +41,14 @@ public record Scene(String name, InitialState start, List<Phase> phases) {
                 .mapToDouble(Phase::durationS)
                 .sum();
     }
+
+    /** The same scene with other phases. */
+    public Scene withPhases(List<Phase> others) {
+        return new Scene(name, start, others);
+    }
+
+    /** The same scene from another start. */
+    public Scene from(InitialState other) {
+        return new Scene(name, other, phases);
+    }
 }

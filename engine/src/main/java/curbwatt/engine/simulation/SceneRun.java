@@ -1,6 +1,5 @@
 package curbwatt.engine.simulation;
 
-import curbwatt.engine.alternator.Alternator;
 import curbwatt.engine.event.EventKind;
 import curbwatt.engine.result.RunResult;
 import curbwatt.engine.scene.Phase;
@@ -20,7 +19,6 @@ import curbwatt.engine.simulation.part.LoadBank;
 import curbwatt.engine.simulation.record.Recorder;
 import curbwatt.engine.vehicle.Vehicle;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * One run of one scene: everything that changes while time passes is reachable from here.
@@ -85,13 +83,12 @@ final class SceneRun {
                         watch,
                         new CalmWatch(bank, actions, link, watch, pack, engine),
                         control.bendV()));
-        view = new StepView(
-                stepping, actions.firstTap(), actions.cutoffs().stream().findFirst(), book.engine());
+        view = new StepView(stepping, actions.taps(), actions.cutoffs().stream().findFirst(), book.engine());
         longView = envelope.map(found -> new LongStepView(
                         found,
                         stepping.batteries,
                         bank.circuits.size(),
-                        actions.firstTap(),
+                        actions.taps(),
                         actions.cutoffs().stream().findFirst(),
                         book.engine()))
                 .orElse(null);
@@ -129,16 +126,9 @@ final class SceneRun {
             event(EventKind.ENGINE_STOPPED, phase.name(), stepping.endV());
         }
         watch.phaseBegan();
-        OptionalDouble capacityA = engine.runs() && vehicle.alternator().isPresent()
-                ? OptionalDouble.of(capacityA(vehicle.alternator().get(), phase))
-                : OptionalDouble.empty();
-        book.begin(new PhaseBook(phase, timeS, engine.runs(), stepping.starterCharge(), capacityA));
+        book.begin(new PhaseBook(phase, timeS, engine.runs(), stepping.starterCharge(), engine.capacityA()));
         bank.begin(phase, timeS);
         engineChanged();
-    }
-
-    private static double capacityA(Alternator alternator, Phase phase) {
-        return alternator.maximumA(phase.speed().lowestRpm());
     }
 
     /** Cranks the engine, if the battery can. */
@@ -241,7 +231,8 @@ final class SceneRun {
         pack.ifPresent(state -> state.advance(endS, lengthS, stepping.start.equipment));
         watch.advance(timeS, endS, stepping.start, stepping.end, engine);
         book.add(timeS, lengthS, stepping.start, stepping.end, engine);
-        stepping.batteries.warm(engine.airC(timeS + 0.5 * lengthS), lengthS);
+        double middleS = timeS + 0.5 * lengthS;
+        stepping.batteries.warm(engine.airC(middleS), engine.underHoodC(middleS), lengthS);
         view.end(endS);
         if (endS > timeS) {
             recorder.record(view);
@@ -280,7 +271,7 @@ final class SceneRun {
                     watch.startFailed(timeS);
                 }
             } else if (!watch.wantsRunning() && engine.isRunByDevice()) {
-                engine.stop();
+                engine.stop(timeS);
                 event(EventKind.ENGINE_STOPPED, device.name(), stepping.endV());
                 engineChanged();
             }

@@ -55,7 +55,7 @@ final class Settling {
                 collapse(timeS, c);
             }
         }
-        if (!fed && !engine.letGoOfStarter()) {
+        if (!fed && !engine.letGoOfStarter(timeS)) {
             throw new IllegalStateException(
                     "no operating point at " + timeS + " s with nothing left on the " + node + " node");
         }

@@ -26,6 +26,16 @@ public record Simulation(Vehicle vehicle, Scene scene) {
         return new Simulation(vehicle, scene);
     }
 
+    /** The same scene with another vehicle. */
+    public Simulation with(Vehicle other) {
+        return new Simulation(other, scene);
+    }
+
+    /** The same vehicle in another scene. */
+    public Simulation in(Scene other) {
+        return new Simulation(vehicle, other);
+    }
+
     /** Runs the scene from start to end, handing each step to the recorder. */
     public RunResult run(Recorder recorder) {
         return run(recorder, StepControl.usual());

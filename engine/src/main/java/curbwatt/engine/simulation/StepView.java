@@ -6,6 +6,7 @@ import curbwatt.engine.simulation.network.SenseTap;
 import curbwatt.engine.simulation.part.Batteries;
 import curbwatt.engine.simulation.part.OperatingPoint;
 import curbwatt.engine.simulation.record.Step;
+import java.util.List;
 import java.util.Optional;
 
 /** The step being shown to recorders; one object, filled anew for each step. */
@@ -14,7 +15,7 @@ final class StepView implements Step {
     private final OperatingPoint start;
     private final OperatingPoint end;
     private final Batteries batteries;
-    private final SenseTap tap;
+    private final List<SenseTap> taps;
     private final Optional<CutoffState> cutoff;
     private final EngineBook engine;
     private double startS;
@@ -26,15 +27,16 @@ final class StepView implements Step {
     /**
      * Makes a view.
      *
-     * @param tap where the first cutoff senses
+     * @param taps where the cutoffs sense
+     * @param cutoff the first of them
      * @param engine what the engine has done so far
      */
-    StepView(Stepping stepping, SenseTap tap, Optional<CutoffState> cutoff, EngineBook engine) {
+    StepView(Stepping stepping, List<SenseTap> taps, Optional<CutoffState> cutoff, EngineBook engine) {
         this.engine = engine;
         start = stepping.start;
         end = stepping.end;
         batteries = stepping.batteries;
-        this.tap = tap;
+        this.taps = taps;
         this.cutoff = cutoff;
     }
 
@@ -76,13 +78,18 @@ final class StepView implements Step {
     }
 
     @Override
-    public double sensedStartV() {
-        return tap.voltageV(start);
+    public int cutoffs() {
+        return taps.size();
     }
 
     @Override
-    public double sensedEndV() {
-        return tap.voltageV(end);
+    public double sensedStartV(int cutoff) {
+        return taps.get(cutoff).voltageV(start);
+    }
+
+    @Override
+    public double sensedEndV(int cutoff) {
+        return taps.get(cutoff).voltageV(end);
     }
 
     @Override

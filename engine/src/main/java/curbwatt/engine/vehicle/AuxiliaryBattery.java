@@ -36,4 +36,9 @@ public record AuxiliaryBattery(
         Objects.requireNonNull(linkName, "linkName");
         Objects.requireNonNull(link, "link");
     }
+
+    /** The same protection and link with another battery. */
+    public AuxiliaryBattery with(BatteryInstallation other) {
+        return new AuxiliaryBattery(other, startChargeFraction, protection, linkName, link);
+    }
 }

@@ -36,4 +36,9 @@ public record Circuit(String name, BusNode node, double feedOhm, Optional<Instal
         Objects.requireNonNull(fuse, "fuse");
         loads = List.copyOf(loads);
     }
+
+    /** The same feed with other loads. */
+    public Circuit withLoads(List<Load> others) {
+        return new Circuit(name, node, feedOhm, fuse, others);
+    }
 }

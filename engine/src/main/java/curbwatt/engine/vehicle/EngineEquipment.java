@@ -3,6 +3,7 @@ package curbwatt.engine.vehicle;
 import curbwatt.engine.control.AutomaticStart;
 import curbwatt.engine.control.HighIdleControl;
 import curbwatt.engine.powertrain.FuelRate;
+import curbwatt.engine.powertrain.UnderHood;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -12,15 +13,26 @@ import java.util.Optional;
  * @param highIdle control that raises the idle speed, if there is one
  * @param automaticStart device that starts the stopped engine, if there is one
  * @param fuel fuel that the engine takes, if it is known
+ * @param underHood how it warms the air round it, if that is known
  */
 public record EngineEquipment(
-        Optional<HighIdleControl> highIdle, Optional<AutomaticStart> automaticStart, Optional<FuelRate> fuel) {
+        Optional<HighIdleControl> highIdle,
+        Optional<AutomaticStart> automaticStart,
+        Optional<FuelRate> fuel,
+        Optional<UnderHood> underHood) {
+
+    /** Equipment of an engine of which nobody says how it warms the air round it. */
+    public EngineEquipment(
+            Optional<HighIdleControl> highIdle, Optional<AutomaticStart> automaticStart, Optional<FuelRate> fuel) {
+        this(highIdle, automaticStart, fuel, Optional.empty());
+    }
 
     /** Refuses missing parts. */
     public EngineEquipment {
         Objects.requireNonNull(highIdle, "highIdle");
         Objects.requireNonNull(automaticStart, "automaticStart");
         Objects.requireNonNull(fuel, "fuel");
+        Objects.requireNonNull(underHood, "underHood");
     }
 
     /** Nothing acts on the engine, and its fuel is not counted. */

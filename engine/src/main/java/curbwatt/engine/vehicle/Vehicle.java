@@ -92,6 +92,31 @@ public record Vehicle(
         return new Vehicle(name, battery, auxiliary, alternator, others, cutoffs, starting, engine);
     }
 
+    /** The same vehicle with other cutoffs. */
+    public Vehicle withCutoffs(List<LowVoltageCutoff> others) {
+        return new Vehicle(name, battery, auxiliary, alternator, circuits, others, starting, engine);
+    }
+
+    /** The same vehicle with another starter battery. */
+    public Vehicle withBattery(BatteryInstallation other) {
+        return new Vehicle(name, other, auxiliary, alternator, circuits, cutoffs, starting, engine);
+    }
+
+    /** The same vehicle with another auxiliary battery, or none. */
+    public Vehicle withAuxiliary(Optional<AuxiliaryBattery> other) {
+        return new Vehicle(name, battery, other, alternator, circuits, cutoffs, starting, engine);
+    }
+
+    /** The same vehicle with another alternator, or none. */
+    public Vehicle withAlternator(Optional<Alternator> other) {
+        return new Vehicle(name, battery, auxiliary, other, circuits, cutoffs, starting, engine);
+    }
+
+    /** The same vehicle with other things that act on its engine. */
+    public Vehicle withEngine(EngineEquipment other) {
+        return new Vehicle(name, battery, auxiliary, alternator, circuits, cutoffs, starting, other);
+    }
+
     /** All loads, circuit by circuit. */
     public Stream<Load> loads() {
         return circuits.stream().flatMap(circuit -> circuit.loads().stream());

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class AlternatorTest {
@@ -42,6 +43,28 @@ class AlternatorTest {
     void trustBeginsATenthAboveCutIn() {
         assertThat(MACHINE.isTrustedAt(1.1 * LAW.cutInRpm() / 2.5 + 0.01)).isTrue();
         assertThat(MACHINE.isTrustedAt(1.1 * LAW.cutInRpm() / 2.5 - 0.01)).isFalse();
+    }
+
+    @Test
+    void theHotPairHoldsAtItsTemperatureAndTheLabelAtThatOfTheBench() {
+        HotFactor pair = new HotFactor(0.6, 0.8);
+        assertThat(pair.under(HotFactor.HOT_C)).isEqualTo(pair);
+        assertThat(pair.under(HotFactor.COLD_C)).isEqualTo(new HotFactor(1, 1));
+        assertThat(pair.under(-30)).isEqualTo(new HotFactor(1, 1));
+        HotFactor half = pair.under(59);
+        assertThat(half.lowFraction()).isCloseTo(0.8, within(1e-12));
+        assertThat(half.highFraction()).isCloseTo(0.9, within(1e-12));
+        assertThat(pair.under(110).lowFraction()).isCloseTo(0.5, within(1e-12));
+        assertThat(pair.under(400).lowFraction()).isZero();
+        assertThat(MACHINE.under(OptionalDouble.empty())).isSameAs(MACHINE);
+    }
+
+    /** One published machine gave more when warm; nothing is made of that beyond its own temperature. */
+    @Test
+    void aMachineThatGainsByHeatGainsNoMoreBeyondItsTemperature() {
+        HotFactor gains = new HotFactor(1, 1.06);
+        assertThat(gains.under(HotFactor.COLD_C).highFraction()).isEqualTo(1);
+        assertThat(gains.under(110)).isEqualTo(gains);
     }
 
     @Test

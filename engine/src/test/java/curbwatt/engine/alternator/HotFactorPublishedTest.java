@@ -2,6 +2,7 @@ package curbwatt.engine.alternator;
 
 import curbwatt.engine.check.Published;
 import curbwatt.engine.check.Published.Obtained;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestReporter;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -20,5 +21,19 @@ class HotFactorPublishedTest {
                         Obtained.SEEN,
                         "a maker's public manual for a marine engine")
                 .check(coldA * HotFactor.published().at(shaftRpm), reporter);
+    }
+
+    @Test
+    void temperatureOfTheHotPair(TestReporter reporter) {
+        new Published(
+                        "Alternator output",
+                        "air under the hood at which the hot output holds",
+                        "°C",
+                        93,
+                        0,
+                        Obtained.SEEN,
+                        "claw-pole defaults of a US national laboratory's vehicle simulation, straight between two"
+                                + " temperatures; 200 °F in federal specification KKK-A-1822E, page 33")
+                .check(HotFactor.HOT_C, reporter);
     }
 }

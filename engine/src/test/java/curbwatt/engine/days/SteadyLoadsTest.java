@@ -39,7 +39,8 @@ class SteadyLoadsTest {
                 DropOut.at(9),
                 new LoadPattern.Duty(5, 50, 0, 0),
                 Set.of("pumping"),
-                Inrush.smallMotor());
+                Inrush.smallMotor(),
+                1);
         List<Load> steady = SteadyLoads.of(with(pump)).loads().toList();
         assertThat(sumA(steady, voltageV)).isCloseTo(pump.meanCurrentA(voltageV), within(1e-12));
         assertThat(steady.get(0).standbyCurrentA()).isEqualTo(0.2);

@@ -50,5 +50,14 @@ class DutyPublishedTest {
                         Obtained.SEEN,
                         "Federal specification KKK-A-1822E, page 33")
                 .check(test.scene().phases().get(1).air().highestC(), reporter);
+        new Published(
+                        TOPIC,
+                        "medical load within the ambulance's maximum load",
+                        "A",
+                        20,
+                        0,
+                        Obtained.SEEN,
+                        "Federal specification KKK-A-1822E, page 33")
+                .check(test.addedA(), reporter);
     }
 }

@@ -5,9 +5,13 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import curbwatt.engine.duty.DutyOutcome.Answer;
+import curbwatt.engine.powertrain.UnderHood;
 import curbwatt.engine.result.RunResult;
 import curbwatt.engine.simulation.Simulation;
 import curbwatt.engine.simulation.record.Recorder;
+import curbwatt.engine.vehicle.EngineEquipment;
+import curbwatt.engine.vehicle.Vehicle;
+import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 
@@ -62,6 +66,37 @@ class DutyTestsByHandTest {
         assertThat(outcome.answer()).isEqualTo(Answer.PASSED);
     }
 
+    /** The ambulance rule adds its 20 A: with 40 A of circuits the battery gives 60 − 58.35 = 1.65 A. */
+    @Test
+    void theAmbulanceCarriesItsMedicalLoadToo() {
+        DutyOutcome outcome = ambulance(TestTruck.drawing(40), 1800 / TestTruck.PULLEY_RATIO);
+        assertThat(outcome.found()).isCloseTo(60 - 58.35, within(0.01));
+        assertThat(outcome.answer()).isEqualTo(Answer.FAILED);
+        assertThat(ambulance(TestTruck.drawing(30), 1800 / TestTruck.PULLEY_RATIO)
+                        .answer())
+                .isEqualTo(Answer.PASSED);
+    }
+
+    /** At 2400 /min of the shaft, 101.17 A cold and 0.8072 hot leave 81.66 A: 60 A are carried at the high idle. */
+    @Test
+    void theAmbulanceMayUseItsHighIdle() {
+        assertThat(ambulance(TestTruck.drawing(40), 2400 / TestTruck.PULLEY_RATIO)
+                        .answer())
+                .isEqualTo(Answer.PASSED);
+        assertThat(ambulance(TestTruck.drawing(65), 2400 / TestTruck.PULLEY_RATIO)
+                        .found())
+                .isCloseTo(85 - 81.66, within(0.01));
+    }
+
+    /** A vehicle whose own engine space stays cool is still tested at 93 °C. */
+    @Test
+    void theRulesAirUnderTheHoodWinsOverTheVehicles() {
+        Vehicle truck = TestTruck.drawing(62);
+        Vehicle cool = truck.withEngine(new EngineEquipment(
+                Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(UnderHood.none())));
+        assertThat(balance(cool)).isEqualTo(balance(truck));
+    }
+
     /** A warning at 11.80 V sounds on the way down, before 11.70 V. */
     @Test
     void anAlarmAboveTheLevelComesBeforeIt() {
@@ -103,12 +138,18 @@ class DutyTestsByHandTest {
         return test.judge(run(test));
     }
 
+    private static DutyOutcome ambulance(Vehicle truck, double highIdleRpm) {
+        IdleBalanceTest test = new IdleBalanceTest(truck, IdleBalanceTest.Rule.AMBULANCE, CONTINUOUS, highIdleRpm);
+        return test.judge(run(test));
+    }
+
     private static DutyOutcome balance(double loadA) {
+        return balance(TestTruck.drawing(loadA));
+    }
+
+    private static DutyOutcome balance(Vehicle truck) {
         IdleBalanceTest test = new IdleBalanceTest(
-                TestTruck.drawing(loadA),
-                IdleBalanceTest.Rule.FIRE_APPARATUS,
-                CONTINUOUS,
-                1800 / TestTruck.PULLEY_RATIO);
+                truck, IdleBalanceTest.Rule.FIRE_APPARATUS, CONTINUOUS, 1800 / TestTruck.PULLEY_RATIO);
         return test.judge(run(test));
     }
 

@@ -64,7 +64,8 @@ class LoadsUnderTestTest {
                         "dropOut",
                         "pattern",
                         "stages",
-                        "inrush");
+                        "inrush",
+                        "heads");
     }
 
     private static Stream<String> parts(Class<?> type) {

@@ -61,6 +61,6 @@ class InrushTest {
     }
 
     private static Load load(LoadPattern pattern, Inrush inrush) {
-        return new Load("lamp", 4, 12.8, 0, 0, DropOut.never(), pattern, Set.of(), inrush);
+        return new Load("lamp", 4, 12.8, 0, 0, DropOut.never(), pattern, Set.of(), inrush, 1);
     }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException
 import static org.assertj.core.api.Assertions.within;
 
 import curbwatt.engine.load.Loads;
+import curbwatt.engine.result.SensedSample;
 import curbwatt.engine.result.Trace;
 import curbwatt.engine.result.TraceRow;
 import curbwatt.engine.simulation.record.Step;
@@ -101,6 +102,16 @@ class TraceRecorderTest {
     }
 
     @Test
+    void whatEachCutoffSensesIsKept() {
+        TraceRecorder both = new TraceRecorder(10, List.of("c"), List.of("first", "second"));
+        both.record(new Straight(0, 10, 12, 11, 4));
+        assertThat(both.trace().cutoffs()).containsExactly("first", "second");
+        assertThat(both.trace().rows().get(1).sensed())
+                .containsExactly(new SensedSample(11, 11, 12), new SensedSample(10, 10, 11));
+        assertThat(both.trace().rows().get(1).sensedMaxV()).isEqualTo(12);
+    }
+
+    @Test
     void aSpacingOutOfRangeIsRefused() {
         assertThatIllegalArgumentException()
                 .isThrownBy(() -> new TraceRecorder(0, List.of()))
@@ -156,13 +167,18 @@ class TraceRecorderTest {
         }
 
         @Override
-        public double sensedStartV() {
-            return nodeStartV;
+        public int cutoffs() {
+            return 2;
         }
 
         @Override
-        public double sensedEndV() {
-            return nodeEndV;
+        public double sensedStartV(int cutoff) {
+            return nodeStartV - cutoff;
+        }
+
+        @Override
+        public double sensedEndV(int cutoff) {
+            return nodeEndV - cutoff;
         }
 
         @Override

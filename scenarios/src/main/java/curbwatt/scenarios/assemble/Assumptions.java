@@ -8,6 +8,7 @@ import curbwatt.scenarios.file.AlternatorEntry;
 import curbwatt.scenarios.file.AuxiliaryEntry;
 import curbwatt.scenarios.file.BatteryEntry;
 import curbwatt.scenarios.file.LinkEntry;
+import curbwatt.scenarios.file.Setting;
 import curbwatt.scenarios.file.StarterEntry;
 import curbwatt.scenarios.file.VehicleEntry;
 import curbwatt.scenarios.problem.Quoted;
@@ -25,6 +26,17 @@ final class Assumptions {
     /** Adds a sentence. */
     void add(String sentence) {
         sentences.add(sentence);
+    }
+
+    /** Notes, in one sentence, what was set beside the file. */
+    void set(List<Setting> settings) {
+        if (!settings.isEmpty()) {
+            add(settings.stream()
+                    .map(setting -> setting.takesOut()
+                            ? setting.path() + " taken out"
+                            : setting.path() + " = " + setting.value())
+                    .collect(Collectors.joining("; ", "Set for this run, whatever the file says: ", ".")));
+        }
     }
 
     /** Notes, in one sentence, what has figures from the catalogue. */

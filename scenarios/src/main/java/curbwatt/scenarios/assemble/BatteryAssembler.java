@@ -43,7 +43,8 @@ record BatteryAssembler(Guarded guarded, Assumptions assumptions) {
                     new Battery(parameters, condition(entry)),
                     entry.thermalTimeConstantH()
                             .map(hours -> hours * HOUR_S)
-                            .orElse(BatteryInstallation.USUAL_THERMAL_TIME_CONSTANT_S));
+                            .orElse(BatteryInstallation.USUAL_THERMAL_TIME_CONSTANT_S),
+                    entry.inEngineSpace().orElse(false));
         });
     }
 

@@ -6,10 +6,12 @@ import curbwatt.engine.control.IdleTrigger;
 import curbwatt.engine.powertrain.Fuel;
 import curbwatt.engine.powertrain.FuelRate;
 import curbwatt.engine.powertrain.IdleBurn;
+import curbwatt.engine.powertrain.UnderHood;
 import curbwatt.engine.vehicle.EngineEquipment;
 import curbwatt.scenarios.file.AutomaticStartEntry;
 import curbwatt.scenarios.file.EngineEntry;
 import curbwatt.scenarios.file.IdleControlEntry;
+import curbwatt.scenarios.file.UnderHoodEntry;
 import curbwatt.scenarios.file.VehicleEntry;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -35,7 +37,8 @@ record EngineAssembler(Guarded guarded, Assumptions assumptions) {
         return new EngineEquipment(
                 entry.idleControl().map(control -> guarded.build(control.place(), () -> highIdle(control))),
                 entry.automaticStart().map(device -> guarded.build(device.place(), () -> automatic(device))),
-                entry.engine().map(engine -> guarded.build(engine.place(), () -> fuel(engine))));
+                entry.engine().map(engine -> guarded.build(engine.place(), () -> fuel(engine))),
+                entry.underHood().map(hood -> guarded.build(hood.place(), () -> underHood(hood))));
     }
 
     private static HighIdleControl highIdle(IdleControlEntry entry) {
@@ -86,6 +89,13 @@ record EngineAssembler(Guarded guarded, Assumptions assumptions) {
                 entry.alternatorEfficiencyPercent()
                         .map(percent -> percent / PERCENT)
                         .orElse(FuelRate.EUROPEAN_BASELINE_FRACTION));
+    }
+
+    private static UnderHood underHood(UnderHoodEntry entry) {
+        return new UnderHood(
+                entry.settledRiseK().orElseThrow(),
+                entry.warmingMin().orElseThrow() * MINUTE_S,
+                entry.coolingMin().orElseThrow() * MINUTE_S);
     }
 
     private static OptionalDouble optional(Optional<Double> value) {

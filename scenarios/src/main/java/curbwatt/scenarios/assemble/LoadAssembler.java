@@ -120,7 +120,8 @@ record LoadAssembler(Guarded guarded) {
                         .map(inrush -> new Inrush(
                                 inrush.multipleFactor().orElseThrow(),
                                 inrush.lastsS().orElseThrow()))
-                        .orElseGet(Inrush::none));
+                        .orElseGet(Inrush::none),
+                heads);
     }
 
     private static DropOut dropOut(LoadEntry entry) {

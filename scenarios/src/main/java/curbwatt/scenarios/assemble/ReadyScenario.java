@@ -46,4 +46,36 @@ public record ReadyScenario(
         assumptions = List.copyOf(assumptions);
         warnings = List.copyOf(warnings);
     }
+
+    /** The same scenario with another vehicle. */
+    public ReadyScenario withVehicle(Vehicle other) {
+        return new ReadyScenario(
+                source,
+                title,
+                description,
+                other,
+                circuitPlans,
+                scene,
+                roster,
+                requirements,
+                traceSpacingS,
+                assumptions,
+                warnings);
+    }
+
+    /** The same scenario with another time between lines of the trace (s). */
+    public ReadyScenario withTraceSpacing(double spacingS) {
+        return new ReadyScenario(
+                source,
+                title,
+                description,
+                vehicle,
+                circuitPlans,
+                scene,
+                roster,
+                requirements,
+                spacingS,
+                assumptions,
+                warnings);
+    }
 }

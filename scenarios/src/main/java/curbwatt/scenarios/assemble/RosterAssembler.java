@@ -42,8 +42,7 @@ record RosterAssembler(Guarded guarded, Scene scene) {
                 entry.place(),
                 () -> leftS < LEAST_PARKED_S
                         ? new DayPlan(name, phases)
-                        : DayPlan.parkedToItsEnd(
-                                name, phases, parked.name() + " to midnight", parked.air(), parked.stages()));
+                        : DayPlan.parkedToItsEnd(name, phases, parked.named(parked.name() + " to midnight")));
     }
 
     /** A phase that comes again is told apart by a number. */

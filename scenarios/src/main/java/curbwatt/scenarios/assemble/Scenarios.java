@@ -7,6 +7,7 @@ import curbwatt.scenarios.check.PartFilling;
 import curbwatt.scenarios.check.ScenarioCheck;
 import curbwatt.scenarios.file.ScenarioFile;
 import curbwatt.scenarios.file.SceneEntry;
+import curbwatt.scenarios.file.Setting;
 import curbwatt.scenarios.file.TraceEntry;
 import curbwatt.scenarios.file.VehicleEntry;
 import curbwatt.scenarios.json.ScenarioReader;
@@ -30,12 +31,25 @@ public final class Scenarios {
 
     /** Opens a file. */
     public ReadyScenario open(Path file) {
-        return ready(SourceText.of(file));
+        return open(file, List.of());
+    }
+
+    /** Opens a file in which some values are set anew. */
+    public ReadyScenario open(Path file, List<Setting> settings) {
+        String remedy = DemoScenarios.argument(file)
+                .map(demo -> "Write " + demo + " for the demo of this name, or check the name and the folder.")
+                .orElse("Check the name and the folder.");
+        return ready(SourceText.of(file, remedy), settings);
     }
 
     /** Opens a scenario that ships with the program; {@link DemoScenarios#names()} lists them. */
     public ReadyScenario demo(String name) {
-        return ready(new SourceText("demo:" + name, DemoScenarios.text(name)));
+        return demo(name, List.of());
+    }
+
+    /** Opens a scenario that ships with the program, some values of it set anew. */
+    public ReadyScenario demo(String name, List<Setting> settings) {
+        return ready(new SourceText(DemoScenarios.PREFIX + name, DemoScenarios.text(name)), settings);
     }
 
     /**
@@ -45,7 +59,7 @@ public final class Scenarios {
      * @param text the scenario
      */
     public ReadyScenario read(String sourceName, String text) {
-        return ready(new SourceText(sourceName, text));
+        return ready(new SourceText(sourceName, text), List.of());
     }
 
     /** Returns the parts that scenarios can name. */
@@ -53,20 +67,22 @@ public final class Scenarios {
         return catalogue;
     }
 
-    private ReadyScenario ready(SourceText source) {
-        ScenarioReader.Reading reading = reader.read(source);
+    private ReadyScenario ready(SourceText source, List<Setting> settings) {
+        ScenarioReader.Reading reading = reader.read(source, settings);
         Findings findings = new Findings(reading.positions(), reading.problems(), reading.spoilt());
         ScenarioFile file = new PartFilling(catalogue, findings).fill(reading.file());
         ScenarioCheck.run(file, findings);
         if (findings.hasErrors()) {
             throw new ScenarioException(findings.inOrder());
         }
-        return assembled(source.name(), file, findings);
+        return assembled(source.name(), file, settings, findings);
     }
 
-    private static ReadyScenario assembled(String source, ScenarioFile file, Findings findings) {
+    private static ReadyScenario assembled(
+            String source, ScenarioFile file, List<Setting> settings, Findings findings) {
         Guarded guarded = new Guarded(findings);
         Assumptions assumptions = new Assumptions();
+        assumptions.set(settings);
         VehicleEntry entry = file.vehicle().orElseThrow();
         assumptions.parts(entry);
         Vehicle vehicle = new VehicleAssembler(guarded, assumptions)

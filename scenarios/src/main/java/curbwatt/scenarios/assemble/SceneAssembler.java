@@ -7,6 +7,7 @@ import curbwatt.engine.scene.InitialState;
 import curbwatt.engine.scene.Phase;
 import curbwatt.engine.scene.Scene;
 import curbwatt.engine.verdict.Requirement;
+import curbwatt.scenarios.file.AirEntry;
 import curbwatt.scenarios.file.PhaseEntry;
 import curbwatt.scenarios.file.RequirementsEntry;
 import curbwatt.scenarios.file.SceneEntry;
@@ -51,7 +52,8 @@ record SceneAssembler(Guarded guarded, Assumptions assumptions) {
                         entry.name().orElseThrow(),
                         mode(entry),
                         entry.durationMin().orElseThrow() * MINUTE_S,
-                        air(entry),
+                        air(entry.airC(), entry.airProfile()).orElseThrow(),
+                        air(entry.underHoodC(), entry.underHoodProfile()),
                         speed(entry),
                         Set.copyOf(entry.stages())));
     }
@@ -65,14 +67,14 @@ record SceneAssembler(Guarded guarded, Assumptions assumptions) {
         };
     }
 
-    private static AirTemperature air(PhaseEntry entry) {
-        if (entry.airProfile().isEmpty()) {
-            return AirTemperature.constant(entry.airC().orElseThrow());
+    private static Optional<AirTemperature> air(Optional<Double> airC, List<AirEntry> profile) {
+        if (profile.isEmpty()) {
+            return airC.map(AirTemperature::constant);
         }
-        return new AirTemperature(entry.airProfile().stream()
+        return Optional.of(new AirTemperature(profile.stream()
                 .map(point -> new AirTemperature.Point(
                         point.atMin().orElseThrow() * MINUTE_S, point.airC().orElseThrow()))
-                .toList());
+                .toList()));
     }
 
     private static EngineSpeed speed(PhaseEntry entry) {

@@ -1,6 +1,7 @@
 package curbwatt.scenarios.assemble;
 
 import curbwatt.engine.alternator.Alternator;
+import curbwatt.engine.budget.LoadBudget;
 import curbwatt.engine.load.Load;
 import curbwatt.engine.powertrain.EngineMode;
 import curbwatt.engine.scene.Phase;
@@ -58,7 +59,7 @@ record TradeDoubts(ScenarioFile file, Findings findings) {
                 parked(vehicle, phase, place);
             }
             if (phase.mode() == EngineMode.IDLING) {
-                vehicle.alternator().ifPresent(alternator -> idle(vehicle, alternator, phase, place));
+                LoadBudget.alternator(vehicle, phase).ifPresent(alternator -> idle(vehicle, alternator, phase, place));
             }
         }
         if (file.requirements().map(RequirementsEntry::isEmpty).orElse(true)) {

@@ -60,7 +60,8 @@ public record PartFilling(Catalogue catalogue, Findings findings) {
                                 .orElse(starter)),
                 entry.idleControl(),
                 entry.automaticStart(),
-                entry.engine());
+                entry.engine(),
+                entry.underHood());
     }
 
     private BatteryEntry battery(BatteryEntry battery) {

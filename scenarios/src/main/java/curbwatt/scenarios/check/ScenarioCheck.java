@@ -21,6 +21,7 @@ public final class ScenarioCheck {
             new CutoffRule(),
             new EngineDeviceRule(),
             new SceneRule(),
+            new UnderHoodRule(),
             new RosterRule());
 
     private ScenarioCheck() {}

@@ -75,7 +75,8 @@ final class SceneRule implements Rule {
         profile(profile, phase.airProfile(), lengthMin, findings);
     }
 
-    private static void profile(Place place, List<? extends TimedEntry> points, double lengthMin, Findings findings) {
+    /** Times of a profile rise, and none lies after the phase's end. */
+    static void profile(Place place, List<? extends TimedEntry> points, double lengthMin, Findings findings) {
         if (findings.isTouched(place)) {
             return;
         }

@@ -20,6 +20,7 @@ import java.util.Optional;
  * @param resistanceGrowthFactor resistance over that of the new battery
  * @param selfDischargePercentPerMonth loss in a month at 25 °C (percent)
  * @param thermalTimeConstantH how slowly it follows the air round it (h)
+ * @param inEngineSpace whether that air is the air under the hood
  */
 public record BatteryEntry(
         Place place,
@@ -34,7 +35,8 @@ public record BatteryEntry(
         Optional<Double> capacityHealthPercent,
         Optional<Double> resistanceGrowthFactor,
         Optional<Double> selfDischargePercentPerMonth,
-        Optional<Double> thermalTimeConstantH) {
+        Optional<Double> thermalTimeConstantH,
+        Optional<Boolean> inEngineSpace) {
 
     /** Returns this entry with the part's figures where it has none of its own. */
     public BatteryEntry over(BatteryEntry other) {
@@ -51,7 +53,8 @@ public record BatteryEntry(
                 capacityHealthPercent.or(other::capacityHealthPercent),
                 resistanceGrowthFactor.or(other::resistanceGrowthFactor),
                 selfDischargePercentPerMonth.or(other::selfDischargePercentPerMonth),
-                thermalTimeConstantH.or(other::thermalTimeConstantH));
+                thermalTimeConstantH.or(other::thermalTimeConstantH),
+                inEngineSpace.or(other::inEngineSpace));
     }
 
     /** Returns the figures of the label by their keys, whatever the chemistry. */

@@ -22,7 +22,8 @@ public final class KeyUnit {
             Map.entry("S", "s"),
             Map.entry("H", "h"),
             Map.entry("M", "m"),
-            Map.entry("C", "°C"));
+            Map.entry("C", "°C"),
+            Map.entry("K", "K"));
 
     private KeyUnit() {}
 

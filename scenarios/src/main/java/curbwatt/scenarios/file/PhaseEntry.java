@@ -12,6 +12,8 @@ import java.util.Optional;
  * @param durationMin length (min)
  * @param airC temperature of the air round the battery (°C)
  * @param airProfile air temperature that changes
+ * @param underHoodC temperature of the air under the hood (°C)
+ * @param underHoodProfile air under the hood that changes
  * @param engineRpm engine speed (1/min)
  * @param speedProfile engine speed that changes
  * @param stages response stages that are on
@@ -23,6 +25,8 @@ public record PhaseEntry(
         Optional<Double> durationMin,
         Optional<Double> airC,
         List<AirEntry> airProfile,
+        Optional<Double> underHoodC,
+        List<AirEntry> underHoodProfile,
         Optional<Double> engineRpm,
         List<SpeedEntry> speedProfile,
         List<String> stages) {
@@ -30,7 +34,13 @@ public record PhaseEntry(
     /** Takes missing lists as empty ones. */
     public PhaseEntry {
         airProfile = airProfile == null ? List.of() : List.copyOf(airProfile);
+        underHoodProfile = underHoodProfile == null ? List.of() : List.copyOf(underHoodProfile);
         speedProfile = speedProfile == null ? List.of() : List.copyOf(speedProfile);
         stages = stages == null ? List.of() : List.copyOf(stages);
+    }
+
+    /** Whether it says how warm the air under the hood is. */
+    public boolean saysUnderHood() {
+        return underHoodC.isPresent() || !underHoodProfile.isEmpty();
     }
 }

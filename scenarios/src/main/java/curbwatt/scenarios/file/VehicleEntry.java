@@ -18,6 +18,7 @@ import java.util.stream.Stream;
  * @param idleControl what raises the idle speed, if anything does
  * @param automaticStart what starts the engine for the battery, if anything does
  * @param engine what the engine burns, if it is known
+ * @param underHood how the engine warms the air round it, if it is known
  */
 public record VehicleEntry(
         Place place,
@@ -30,7 +31,8 @@ public record VehicleEntry(
         Optional<StarterEntry> starter,
         Optional<IdleControlEntry> idleControl,
         Optional<AutomaticStartEntry> automaticStart,
-        Optional<EngineEntry> engine) {
+        Optional<EngineEntry> engine,
+        Optional<UnderHoodEntry> underHood) {
 
     /** Takes a missing list as an empty one. */
     public VehicleEntry {

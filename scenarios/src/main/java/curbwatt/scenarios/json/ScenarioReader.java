@@ -2,6 +2,7 @@ package curbwatt.scenarios.json;
 
 import curbwatt.scenarios.file.Place;
 import curbwatt.scenarios.file.ScenarioFile;
+import curbwatt.scenarios.file.Setting;
 import curbwatt.scenarios.problem.Positions;
 import curbwatt.scenarios.problem.Problem;
 import curbwatt.scenarios.problem.ScenarioException;
@@ -43,10 +44,26 @@ public final class ScenarioReader {
      * @throws ScenarioException if it is no JSON object, so that there is nothing to look at
      */
     public Reading read(SourceText source) {
+        return read(source, List.of());
+    }
+
+    /**
+     * Reads a text in which some values are set anew before anything is looked at.
+     *
+     * @param settings one after the other
+     * @throws ScenarioException if it is no JSON object, or if a setting's place is not to be found
+     */
+    public Reading read(SourceText source, List<Setting> settings) {
         SyntaxCheck.of(source).ifPresent(problem -> {
             throw new ScenarioException(List.of(problem));
         });
         TreeReader.Tree tree = tree(source);
+        List<Problem> misplaced = settings.stream()
+                .flatMap(setting -> TreeChange.apply(tree, setting).stream())
+                .toList();
+        if (!misplaced.isEmpty()) {
+            throw new ScenarioException(misplaced);
+        }
         SchemaCheck.Refusal refusal = schema.check(tree);
         List<Problem> problems = new ArrayList<>(tree.problems());
         problems.addAll(refusal.problems());

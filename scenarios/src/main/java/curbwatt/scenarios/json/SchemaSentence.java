@@ -79,7 +79,8 @@ record SchemaSentence(Place place, JsonNode found, JsonNode schema, PositionInde
     private Sentence type(String subject) {
         String wanted = schema.path("type").stringValue("");
         if (found.isNull()) {
-            return new Sentence(subject + " is null.", "Leave the key out, or give " + wanted(wanted) + ".");
+            return new Sentence(
+                    subject + " is null, which says nothing.", "Leave the key out, or give " + wanted(wanted) + ".");
         }
         if (found.isString() && isNumber(wanted)) {
             String inside = found.stringValue().strip();

@@ -33,9 +33,10 @@ public record SourceText(String name, String text) {
     /**
      * Reads a file.
      *
+     * @param remedyIfMissing what to try if there is none
      * @throws ScenarioException if there is none, if it can't be read, or if it is not text
      */
-    public static SourceText of(Path file) {
+    public static SourceText of(Path file, String remedyIfMissing) {
         String name = file.toString();
         if (Files.isDirectory(file)) {
             throw refused(name, "is a folder, not a file", "Name a scenario file inside it.");
@@ -49,7 +50,7 @@ public record SourceText(String name, String text) {
             }
             return new SourceText(name, decoded(name, Files.readAllBytes(file)));
         } catch (NoSuchFileException e) {
-            throw refused(name, "does not exist", "Check the name and the folder.");
+            throw refused(name, "does not exist", remedyIfMissing);
         } catch (AccessDeniedException e) {
             throw refused(name, "may not be read", "Check who may read it.");
         } catch (IOException e) {

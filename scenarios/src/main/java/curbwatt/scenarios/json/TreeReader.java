@@ -1,11 +1,13 @@
 package curbwatt.scenarios.json;
 
 import curbwatt.scenarios.file.Place;
+import curbwatt.scenarios.file.Setting;
 import curbwatt.scenarios.problem.Problem;
 import curbwatt.scenarios.problem.Quoted;
 import curbwatt.scenarios.problem.SourcePosition;
 import java.util.ArrayList;
 import java.util.List;
+import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonParser;
 import tools.jackson.core.JsonToken;
 import tools.jackson.core.ObjectReadContext;
@@ -53,6 +55,27 @@ final class TreeReader {
             JsonNode root = reader.value(parser.nextToken(), Place.ROOT);
             return new Tree(root, reader.positions, reader.problems, reader.spoilt);
         }
+    }
+
+    /**
+     * Reads the value of a setting for its place in a document. Anything that is no JSON is the text that it is: a text
+     * needs no quotes on a command line.
+     */
+    static JsonNode fragment(Setting setting, Place place, PositionIndex positions) {
+        positions.noteSetting(place, setting.toString());
+        try (JsonParser parser = FACTORY.createParser(ObjectReadContext.empty(), setting.value())) {
+            TreeReader reader = new TreeReader(parser, positions);
+            JsonNode value = reader.value(parser.nextToken(), place);
+            if (parser.nextToken() == null && reader.problems.isEmpty()) {
+                return value;
+            }
+        } catch (JacksonException e) {
+            // a text without quotes
+        }
+        positions.forget(place);
+        positions.noteSetting(place, setting.toString());
+        positions.noteValue(place, new TextPosition(0, 0));
+        return NODES.stringNode(setting.value());
     }
 
     private JsonNode value(JsonToken token, Place place) {

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import curbwatt.scenarios.problem.Problem;
 import curbwatt.scenarios.problem.ScenarioException;
 import curbwatt.scenarios.stock.DemoScenarios;
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -17,7 +18,8 @@ class DemoScenariosTest {
             "winter-breakdown", List.of("vehicle.cutoffs[0].tripV"),
             "winter-shifts", List.of("scene.phases[3]"),
             "charger-truck", List.of("vehicle.auxiliary.link"),
-            "high-idle", List.of("scene.phases[1]"));
+            "high-idle", List.of("scene.phases[1]"),
+            "tapped-feed", List.of("vehicle.circuits[5].fuse"));
 
     private final Scenarios scenarios = new Scenarios();
 
@@ -42,6 +44,24 @@ class DemoScenariosTest {
         assertThat(ready.assumptions()).isNotEmpty();
     }
 
+    /** Whoever leaves out {@code demo:} is told of it, and nobody else is. */
+    @Test
+    void aDemosNameInThePlaceOfAFileIsAnsweredWithHowToWriteIt() {
+        assertThat(remedy("shed-in-steps"))
+                .isEqualTo("Write demo:shed-in-steps for the demo of this name, or check the name and the folder.");
+        assertThat(remedy("shed-in-steps.json")).startsWith("Write demo:shed-in-steps for");
+        assertThat(remedy("trucks/shed-in-steps.json")).isEqualTo("Check the name and the folder.");
+    }
+
+    private String remedy(String file) {
+        try {
+            return scenarios.open(Path.of(file)).source();
+        } catch (ScenarioException e) {
+            assertThat(e.problems()).extracting(Problem::message).containsExactly("The file does not exist.");
+            return e.problems().get(0).remedy();
+        }
+    }
+
     @Test
     void anUnknownNameIsAnsweredWithTheNearest() {
         assertThatThrownBy(() -> scenarios.demo("nightclosure"))
@@ -49,8 +69,9 @@ class DemoScenariosTest {
                         ScenarioException.class,
                         e -> assertThat(e.problems())
                                 .extracting(Problem::remedy)
-                                .containsExactly("Did you mean 'night-closure'? There are 'night-closure',"
-                                        + " 'two-batteries', 'high-idle', 'shed-in-steps', 'lane-watch',"
-                                        + " 'charger-truck', 'winter-breakdown', 'winter-shifts'."));
+                                .containsExactly(
+                                        "Did you mean 'night-closure'? There are 'night-closure',"
+                                                + " 'two-batteries', 'high-idle', 'shed-in-steps', 'quiet-watch', 'lane-watch',"
+                                                + " 'charger-truck', 'cold-pack', 'tapped-feed', 'winter-breakdown', 'winter-shifts'."));
     }
 }

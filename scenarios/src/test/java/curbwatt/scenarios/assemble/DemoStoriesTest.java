@@ -73,6 +73,72 @@ class DemoStoriesTest {
     }
 
     @Test
+    void theQuietWatchHoldsByStartsOfItsOwnAndBurnsLessThanIdlingThroughTheNight() {
+        String text = DemoScenarios.text("quiet-watch");
+        ReadyScenario ready = scenarios.read("demo", text);
+        RunResult run = run(ready);
+
+        assertThat(verdict(text).isMet()).isTrue();
+        assertThat(run.events())
+                .filteredOn(event -> event.kind() == EventKind.ENGINE_STARTED)
+                .filteredOn(event -> event.subject().equals("automatic start"))
+                .hasSizeBetween(5, 6);
+        String without = text.replaceFirst("(?s)\\n    \"automaticStart\": \\{.*?\\},", "");
+        assertThat(without).doesNotContain("automaticStart");
+        assertThat(firstTripMin(without, "Equipment cutoff")).isBetween(115.0, 121.0);
+        RunResult idling = result(edited(
+                without,
+                "\"engine\": \"off\", \"durationMin\": 480",
+                "\"engine\": \"idling\", \"engineRpm\": 700, \"durationMin\": 480"));
+        assertThat(run.engine().runS()).isLessThan(0.6 * idling.engine().runS());
+        assertThat(run.engine().fuelLitres().orElseThrow())
+                .isLessThan(0.85 * idling.engine().fuelLitres().orElseThrow());
+    }
+
+    @Test
+    void theColdPackRefusesTheChargeOfTheDriveThatOneFromTheHallTakes() {
+        String text = DemoScenarios.text("cold-pack");
+        RunResult run = result(text);
+
+        assertThat(run.events())
+                .filteredOn(event -> event.kind() == EventKind.PACK_STOPPED)
+                .singleElement()
+                .satisfies(event -> assertThat(event.subject()).contains("charge cold"));
+        assertThat(run.events()).extracting(Event::kind).doesNotContain(EventKind.VOLTAGE_COLLAPSED);
+        assertThat(unmet(text)).singleElement().satisfies(finding -> {
+            assertThat(finding.requirement()).isInstanceOf(Requirement.HoldCircuits.class);
+            assertThat(finding.cause()).isEqualTo("Equipment cutoff");
+        });
+        assertThat(firstTripMin(text, "Equipment cutoff")).isBetween(115.0, 130.0);
+        assertThat(verdict(edited(text, "\"batteryC\": -7", "\"batteryC\": 8")).isMet())
+                .isTrue();
+    }
+
+    @Test
+    void theTappedFeedTakesTheComputerWithItsFuseAndALargerOneHolds() {
+        String text = DemoScenarios.text("tapped-feed");
+        RunResult run = result(text);
+
+        assertThat(unmet(text))
+                .singleElement()
+                .extracting(Finding::requirement)
+                .isInstanceOf(Requirement.HoldCircuits.class);
+        assertThat(run.events())
+                .filteredOn(event -> event.kind() == EventKind.FUSE_OPENED)
+                .singleElement()
+                .satisfies(event -> {
+                    assertThat(event.subject()).isEqualTo("Computer");
+                    assertThat(event.timeS() / 60).isBetween(150.0, 160.0);
+                });
+        assertThat(run.circuits())
+                .filteredOn(circuit -> circuit.firstLostS().isPresent())
+                .singleElement()
+                .satisfies(circuit -> assertThat(circuit.circuit()).isEqualTo("Computer"));
+        assertThat(verdict(edited(text, "\"ratingA\": 10", "\"ratingA\": 15 ")).isMet())
+                .isTrue();
+    }
+
+    @Test
     void theChargerTruckLosesItsEquipmentAlthoughTheEngineRanAndTheStarterBatteryIsFull() {
         String text = DemoScenarios.text("charger-truck");
 

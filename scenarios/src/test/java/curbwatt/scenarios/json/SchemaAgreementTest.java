@@ -47,6 +47,7 @@ import curbwatt.scenarios.file.StarterEntry;
 import curbwatt.scenarios.file.StepEntry;
 import curbwatt.scenarios.file.SyncWord;
 import curbwatt.scenarios.file.TraceEntry;
+import curbwatt.scenarios.file.UnderHoodEntry;
 import curbwatt.scenarios.file.VehicleEntry;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
@@ -98,6 +99,7 @@ class SchemaAgreementTest {
             Map.entry("idleControl", IdleControlEntry.class),
             Map.entry("automaticStart", AutomaticStartEntry.class),
             Map.entry("engine", EngineEntry.class),
+            Map.entry("underHood", UnderHoodEntry.class),
             Map.entry("trace", TraceEntry.class));
 
     /** Keys that no entry keeps: one is for the editor, the other is done with once the schema has looked at it. */

@@ -49,15 +49,16 @@ class SourceTextTest {
     @Test
     void aByteOrderMarkIsPassedOver() throws IOException {
         Path file = Files.writeString(folder.resolve("a.json"), "\uFEFF{}");
-        assertThat(SourceText.of(file).text()).isEqualTo("{}");
+        assertThat(SourceText.of(file, "Look elsewhere.").text()).isEqualTo("{}");
     }
 
     private static void assertRefused(Path file, String message) {
-        assertThatThrownBy(() -> SourceText.of(file)).isInstanceOfSatisfying(ScenarioException.class, e -> {
-            assertThat(e.problems()).hasSize(1);
-            assertThat(e.problems().get(0).message()).isEqualTo(message);
-            assertThat(e.problems().get(0).position().file()).isEqualTo(file.toString());
-            assertThat(e.problems().get(0).remedy()).isNotBlank();
-        });
+        assertThatThrownBy(() -> SourceText.of(file, "Look elsewhere."))
+                .isInstanceOfSatisfying(ScenarioException.class, e -> {
+                    assertThat(e.problems()).hasSize(1);
+                    assertThat(e.problems().get(0).message()).isEqualTo(message);
+                    assertThat(e.problems().get(0).position().file()).isEqualTo(file.toString());
+                    assertThat(e.problems().get(0).remedy()).isNotBlank();
+                });
     }
 }

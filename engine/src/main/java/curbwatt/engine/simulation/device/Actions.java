@@ -58,9 +58,9 @@ public final class Actions {
         return taps[cutoff];
     }
 
-    /** Where the first cutoff senses; the starter node if there is none. */
-    public SenseTap firstTap() {
-        return taps.length == 0 ? SenseTap.starterNode() : taps[0];
+    /** Where the cutoffs sense, in the vehicle's order. */
+    public List<SenseTap> taps() {
+        return List.of(taps);
     }
 
     /** Where a device senses. */

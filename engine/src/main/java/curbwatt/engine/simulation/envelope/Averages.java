@@ -2,30 +2,32 @@ package curbwatt.engine.simulation.envelope;
 
 import curbwatt.engine.simulation.network.SenseTap;
 import curbwatt.engine.simulation.part.OperatingPoint;
+import java.util.List;
 
 /** Means and extremes of the combinations of lit loads in a part of a long step. */
 final class Averages {
 
     final OperatingPoint mean;
     final Band node = new Band();
-    final Band sensed = new Band();
+    final List<Band> sensed;
     final Band equipment = new Band();
-    private final SenseTap tap;
+    private final List<SenseTap> taps;
     private double residualA;
     private double gaveA;
     private double tookA;
     private double auxiliaryGaveA;
     private double auxiliaryTookA;
 
-    Averages(int circuits, SenseTap tap) {
+    Averages(int circuits, List<SenseTap> taps) {
         mean = new OperatingPoint(circuits);
-        this.tap = tap;
+        this.taps = taps;
+        sensed = taps.stream().map(tap -> new Band()).toList();
     }
 
     void clear() {
         mean.clear();
         node.clear();
-        sensed.clear();
+        sensed.forEach(Band::clear);
         equipment.clear();
         residualA = 0;
         gaveA = 0;
@@ -45,7 +47,9 @@ final class Averages {
         auxiliaryGaveA += Math.max(0, auxiliaryA);
         auxiliaryTookA += Math.max(0, -auxiliaryA);
         node.note(point.starter.nodeV);
-        sensed.note(tap.voltageV(point));
+        for (int i = 0; i < taps.size(); i++) {
+            sensed.get(i).note(taps.get(i).voltageV(point));
+        }
         equipment.note(point.equipment.nodeV);
     }
 

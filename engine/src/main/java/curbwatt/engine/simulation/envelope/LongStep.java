@@ -2,10 +2,7 @@ package curbwatt.engine.simulation.envelope;
 
 import curbwatt.engine.simulation.network.Network;
 import curbwatt.engine.simulation.part.Batteries;
-import curbwatt.engine.simulation.part.BatteryWork;
-import curbwatt.engine.simulation.part.DriveCurve;
 import curbwatt.engine.simulation.part.EngineState;
-import curbwatt.engine.simulation.part.NodePoint;
 import curbwatt.engine.simulation.part.OperatingPoint;
 
 /**
@@ -42,10 +39,7 @@ final class LongStep {
     private final Batteries middleState;
     private final Batteries endState;
     private final Batteries quarterState;
-    private final DriveCurve starterCurve = new DriveCurve();
-    private final DriveCurve auxiliaryCurve = new DriveCurve();
-    private final DriveCurve starterGuess = new DriveCurve();
-    private final DriveCurve auxiliaryGuess = new DriveCurve();
+    private final Currents currents = new Currents();
     private final OperatingPoint quarter;
     private final int circuits;
     private FlashPattern pattern;
@@ -122,8 +116,7 @@ final class LongStep {
             middle.guess(start);
             end.guess(start);
         }
-        starterGuess.takeFrom(starterCurve);
-        auxiliaryGuess.takeFrom(auxiliaryCurve);
+        currents.keep();
         return find(Math.min(longestS, Math.max(proposedS, shortestS)), shortestS);
     }
 
@@ -170,13 +163,9 @@ final class LongStep {
         pattern.shares(startS, startS + lengthS, shares);
         start.average(shares, batteries);
         if (lastS > 0) {
-            starterCurve.takeFrom(starterGuess);
-            starterCurve.goOn(tryS / lastS);
-            auxiliaryCurve.takeFrom(auxiliaryGuess);
-            auxiliaryCurve.goOn(tryS / lastS);
+            currents.goOn(tryS / lastS);
         } else {
-            starterCurve.hold(start.starter.sumA(), start.starter.driveA());
-            auxiliaryCurve.hold(start.auxiliary.sumA(), start.auxiliary.driveA());
+            currents.hold(start);
         }
         move(middleState, 0.5);
         move(endState, 1);
@@ -185,19 +174,18 @@ final class LongStep {
             if (!solveAhead()) {
                 return Double.POSITIVE_INFINITY;
             }
-            double before = outOfReachAh(endState.starter());
-            double beforeX = batteries.areTwo() ? outOfReachAh(endState.auxiliary()) : 0;
-            starterCurve.fit(start.starter, middle.starter, end.starter);
-            auxiliaryCurve.fit(start.auxiliary, middle.auxiliary, end.auxiliary);
+            double before = Currents.outOfReachAh(endState.starter());
+            double beforeX = batteries.areTwo() ? Currents.outOfReachAh(endState.auxiliary()) : 0;
+            currents.fit(start, middle, end);
             move(middleState, 0.5);
             move(endState, 1);
-            moved = movedShare(endState.starter(), before);
+            moved = Currents.movedShare(endState.starter(), before);
             if (batteries.areTwo()) {
-                moved = Math.max(moved, movedShare(endState.auxiliary(), beforeX));
+                moved = Math.max(moved, Currents.movedShare(endState.auxiliary(), beforeX));
             }
         }
-        boolean full = passesFull(batteries.starter(), endState.starter())
-                || (batteries.areTwo() && passesFull(batteries.auxiliary(), endState.auxiliary()));
+        boolean full = Currents.passesFull(batteries.starter(), endState.starter())
+                || (batteries.areTwo() && Currents.passesFull(batteries.auxiliary(), endState.auxiliary()));
         return moved > tolerance * SAME_STATE || full ? FAR_TOO_LONG : bent() / tolerance;
     }
 
@@ -212,19 +200,6 @@ final class LongStep {
         return solved;
     }
 
-    private static double outOfReachAh(BatteryWork battery) {
-        return battery.removedAh() + battery.totalBoundAh();
-    }
-
-    private static double movedShare(BatteryWork battery, double beforeAh) {
-        return Math.abs(outOfReachAh(battery) - beforeAh) / battery.battery.capacityAh();
-    }
-
-    /** A battery stops charging when full, in an instant: no parabola goes past that. */
-    private static boolean passesFull(BatteryWork from, BatteryWork to) {
-        return from.isFull() != to.isFull();
-    }
-
     /**
      * How far, at the first quarter, the combination that bends most is off its parabola, as a share of what is allowed: in
      * voltage, and in gassing, which grows so steeply with it.
@@ -233,8 +208,8 @@ final class LongStep {
         int bent = 0;
         double mostV = -1;
         for (int k = 0; k < shares.length; k++) {
-            double bendV = bendV(start.points[k].starter, middle.points[k].starter, end.points[k].starter)
-                    + bendV(start.points[k].equipment, middle.points[k].equipment, end.points[k].equipment);
+            double bendV = Currents.bendV(start.points[k].starter, middle.points[k].starter, end.points[k].starter)
+                    + Currents.bendV(start.points[k].equipment, middle.points[k].equipment, end.points[k].equipment);
             if (bendV > mostV) {
                 bent = k;
                 mostV = bendV;
@@ -256,14 +231,11 @@ final class LongStep {
                 offAh / (GASSED_SHARE * batteries.starter().battery.capacityAh()));
     }
 
-    private static double bendV(NodePoint start, NodePoint middle, NodePoint end) {
-        return Math.abs(start.nodeV - 2 * middle.nodeV + end.nodeV);
-    }
-
     private void move(Batteries state, double share) {
         state.takeFrom(batteries);
-        state.advance(starterCurve, auxiliaryCurve, share, lengthS);
-        state.warm(engine.airC(startS + 0.5 * share * lengthS), share * lengthS);
+        currents.flow(state, share, lengthS);
+        double middleS = startS + 0.5 * share * lengthS;
+        state.warm(engine.airC(middleS), engine.underHoodC(middleS), share * lengthS);
     }
 
     /** Fills in what holds in a combination at a share of the step. */

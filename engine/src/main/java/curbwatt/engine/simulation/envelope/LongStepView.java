@@ -7,6 +7,7 @@ import curbwatt.engine.simulation.part.Batteries;
 import curbwatt.engine.simulation.part.OperatingPoint;
 import curbwatt.engine.simulation.record.Recorder;
 import curbwatt.engine.simulation.record.Step;
+import java.util.List;
 import java.util.Optional;
 
 /** A long step, or a part of one, shown to recorders; one object, filled anew for each part. */
@@ -14,9 +15,8 @@ public final class LongStepView implements Step {
 
     private final Envelope envelope;
     private final Batteries batteries;
-    private final SenseTap tap;
-    private final Optional<CutoffState> cutoff;
-    private final EngineBook engine;
+    private final List<SenseTap> taps;
+    private final Frame frame;
     private final OperatingPoint start;
     private final OperatingPoint end;
     private final OperatingPoint point;
@@ -25,53 +25,39 @@ public final class LongStepView implements Step {
     private double startS;
     private double endS;
     private double chargeStartFraction;
-    private double chargeEndFraction;
-    private double auxiliaryChargeEndFraction;
-    private double batteryC;
-    private double auxiliaryC;
-    private double wholeStartS;
-    private double wholeS;
-    private double readingBeforeV;
-    private double readingAfterV;
-    private double runBeforeS;
-    private double litresBefore;
+    private final BatteryReadings readings = new BatteryReadings();
 
     /**
      * Makes a view.
      *
-     * @param tap where the first cutoff senses
+     * @param taps where the cutoffs sense
      * @param engine what the engine has done so far
      */
     public LongStepView(
             Envelope envelope,
             Batteries batteries,
             int circuits,
-            SenseTap tap,
+            List<SenseTap> taps,
             Optional<CutoffState> cutoff,
             EngineBook engine) {
         this.envelope = envelope;
         this.batteries = batteries;
-        this.tap = tap;
-        this.cutoff = cutoff;
-        this.engine = engine;
+        this.taps = taps;
+        frame = new Frame(cutoff, engine);
         start = new OperatingPoint(circuits);
         end = new OperatingPoint(circuits);
         point = new OperatingPoint(circuits);
-        averages = new Averages(circuits, tap);
+        averages = new Averages(circuits, taps);
     }
 
     /** Notes what holds before a long step is looked for. */
     public void before() {
-        runBeforeS = engine.runS();
-        litresBefore = engine.litres();
-        readingBeforeV = cutoff.isPresent() ? cutoff.get().filteredV() : Double.NaN;
+        frame.before();
     }
 
     /** Shows the step found to a recorder, in parts as fine as it asks for; before the batteries move. */
     public void show(Recorder recorder, double stepStartS, double stepEndS) {
-        wholeStartS = stepStartS;
-        wholeS = stepEndS - stepStartS;
-        readingAfterV = cutoff.isPresent() ? cutoff.get().filteredV() : Double.NaN;
+        frame.after(stepStartS, stepEndS);
         if (shares.length != envelope.step().pattern().size()) {
             shares = new double[envelope.step().pattern().size()];
         }
@@ -84,19 +70,15 @@ public final class LongStepView implements Step {
         }
     }
 
-    private double share(double timeS) {
-        return (timeS - wholeStartS) / wholeS;
-    }
-
     private void fill(double fromS, double toS) {
         LongStep step = envelope.step();
         startS = fromS;
         endS = toS;
         step.at(fromS, start);
         step.at(toS - Envelope.BEFORE_EDGE_S, end);
-        readCharge(envelope.batteriesAt(share(fromS)));
-        chargeStartFraction = chargeEndFraction;
-        readCharge(envelope.batteriesAt(share(toS)));
+        readings.take(envelope.batteriesAt(frame.share(fromS)));
+        chargeStartFraction = readings.charge();
+        readings.take(envelope.batteriesAt(frame.share(toS)));
         averages.clear();
         step.pattern().shares(fromS, toS, shares);
         for (int k = 0; k < shares.length; k++) {
@@ -109,17 +91,8 @@ public final class LongStepView implements Step {
         }
     }
 
-    private void readCharge(Batteries at) {
-        chargeEndFraction = at.starter().stateOfChargeFraction();
-        batteryC = at.starter().temperatureC();
-        if (batteries.areTwo()) {
-            auxiliaryChargeEndFraction = at.auxiliary().stateOfChargeFraction();
-            auxiliaryC = at.auxiliary().temperatureC();
-        }
-    }
-
     private void note(int combination, double timeS, double weight) {
-        envelope.step().at(combination, share(timeS), point);
+        envelope.step().at(combination, frame.share(timeS), point);
         averages.add(point, weight);
     }
 
@@ -164,39 +137,38 @@ public final class LongStepView implements Step {
     }
 
     @Override
-    public double sensedStartV() {
-        return tap.voltageV(start);
+    public int cutoffs() {
+        return taps.size();
     }
 
     @Override
-    public double sensedEndV() {
-        return tap.voltageV(end);
+    public double sensedStartV(int place) {
+        return taps.get(place).voltageV(start);
     }
 
     @Override
-    public double sensedLowestV() {
-        return averages.sensed.lowestV();
+    public double sensedEndV(int place) {
+        return taps.get(place).voltageV(end);
     }
 
     @Override
-    public double sensedHighestV() {
-        return averages.sensed.highestV();
+    public double sensedLowestV(int place) {
+        return averages.sensed.get(place).lowestV();
+    }
+
+    @Override
+    public double sensedHighestV(int place) {
+        return averages.sensed.get(place).highestV();
     }
 
     @Override
     public double readingStartV() {
-        return cutoff.isEmpty() ? nodeStartV() : readingV(startS);
+        return frame.reads() ? frame.readingV(startS) : nodeStartV();
     }
 
     @Override
     public double readingEndV() {
-        return cutoff.isEmpty() ? nodeEndV() : readingV(endS);
-    }
-
-    /** A filtered reading on the straight line between those at the whole step's ends (V). */
-    private double readingV(double timeS) {
-        double fromV = Double.isNaN(readingBeforeV) ? readingAfterV : readingBeforeV;
-        return fromV + share(timeS) * (readingAfterV - fromV);
+        return frame.reads() ? frame.readingV(endS) : nodeEndV();
     }
 
     @Override
@@ -226,12 +198,12 @@ public final class LongStepView implements Step {
 
     @Override
     public double chargeEndFraction() {
-        return chargeEndFraction;
+        return readings.charge();
     }
 
     @Override
     public double batteryC() {
-        return batteryC;
+        return readings.batteryC();
     }
 
     @Override
@@ -241,12 +213,12 @@ public final class LongStepView implements Step {
 
     @Override
     public double engineRunS() {
-        return runBeforeS + share(endS) * (engine.runS() - runBeforeS);
+        return frame.runS(endS);
     }
 
     @Override
     public double fuelLitres() {
-        return litresBefore + share(endS) * (engine.litres() - litresBefore);
+        return frame.litres(endS);
     }
 
     @Override
@@ -291,12 +263,12 @@ public final class LongStepView implements Step {
 
     @Override
     public double auxiliaryChargeEndFraction() {
-        return auxiliaryChargeEndFraction;
+        return readings.auxiliaryCharge();
     }
 
     @Override
     public double auxiliaryC() {
-        return auxiliaryC;
+        return readings.auxiliaryC();
     }
 
     @Override

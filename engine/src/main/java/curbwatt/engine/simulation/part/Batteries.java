@@ -66,11 +66,11 @@ public final class Batteries {
         }
     }
 
-    /** Lets the temperatures follow the air for a time. */
-    public void warm(double airC, double durationS) {
-        starter.warm(airC, durationS);
+    /** Lets the temperatures follow the air round each, outside or under the hood, for a time. */
+    public void warm(double airC, double underHoodC, double durationS) {
+        starter.warm(airC, underHoodC, durationS);
         if (auxiliary != null) {
-            auxiliary.warm(airC, durationS);
+            auxiliary.warm(airC, underHoodC, durationS);
         }
     }
 }

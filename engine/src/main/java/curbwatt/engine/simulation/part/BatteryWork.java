@@ -23,6 +23,7 @@ public final class BatteryWork {
     public final Battery battery;
     private final DiffusionModes modes;
     private final double thermalTimeConstantS;
+    private final boolean inEngineSpace;
     private double removedAh;
     private final double[] boundAh;
     private double temperatureC;
@@ -35,6 +36,7 @@ public final class BatteryWork {
         battery = installation.battery();
         modes = battery.modes();
         thermalTimeConstantS = installation.thermalTimeConstantS();
+        inEngineSpace = installation.inEngineSpace();
         BatteryState state = BatteryState.atStateOfCharge(start.stateOfChargeFraction(), battery);
         removedAh = state.removedAh();
         boundAh = state.boundAh().stream().mapToDouble(Double::doubleValue).toArray();
@@ -45,6 +47,7 @@ public final class BatteryWork {
         battery = other.battery;
         modes = other.modes;
         thermalTimeConstantS = other.thermalTimeConstantS;
+        inEngineSpace = other.inEngineSpace;
         boundAh = other.boundAh.clone();
         takeFrom(other);
     }
@@ -92,10 +95,11 @@ public final class BatteryWork {
         return modes.chargingFactor();
     }
 
-    /** Lets the temperature follow the air for a time. */
-    public void warm(double airC, double durationS) {
-        if (airC != temperatureC) {
-            warmTo(temperatureC - (airC - temperatureC) * Math.expm1(-durationS / thermalTimeConstantS));
+    /** Lets the temperature follow the air round it for a time. */
+    public void warm(double airC, double underHoodC, double durationS) {
+        double roundC = inEngineSpace ? underHoodC : airC;
+        if (roundC != temperatureC) {
+            warmTo(temperatureC - (roundC - temperatureC) * Math.expm1(-durationS / thermalTimeConstantS));
         }
     }
 

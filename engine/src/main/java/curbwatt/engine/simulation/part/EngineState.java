@@ -6,6 +6,7 @@ import curbwatt.engine.powertrain.Starter;
 import curbwatt.engine.scene.Phase;
 import curbwatt.engine.vehicle.Vehicle;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Whether the engine turns, how fast, what cranking draws, and what its alternator could deliver. */
 public final class EngineState {
@@ -17,6 +18,7 @@ public final class EngineState {
 
     private final Optional<Alternator> alternator;
     private final Starter starter;
+    private final HoodAir hood;
     private boolean runs;
     private double crankFromS = Double.NEGATIVE_INFINITY;
     private double crankingA;
@@ -29,6 +31,7 @@ public final class EngineState {
     public EngineState(Vehicle vehicle) {
         alternator = vehicle.alternator();
         starter = vehicle.starting().starter();
+        hood = new HoodAir(vehicle.engine().underHood());
     }
 
     public boolean runs() {
@@ -49,12 +52,14 @@ public final class EngineState {
         phase = next;
         phaseStartS = startS;
         runs = running;
+        hood.begin(next, startS, running);
         deviceRpm = 0;
     }
 
     /** Starts the engine: it cranks, and the alternator's output ramps up once it has. */
     public void start(double timeS, double temperatureC) {
         runs = true;
+        hood.engine(timeS, true);
         crankFromS = timeS;
         crankingA = starter.crankingA(temperatureC);
         rampFromS = timeS + starter.durationS();
@@ -66,8 +71,9 @@ public final class EngineState {
     }
 
     /** Stops the engine within a phase. */
-    public void stop() {
+    public void stop(double timeS) {
         runs = false;
+        hood.engine(timeS, false);
         deviceRpm = 0;
     }
 
@@ -93,11 +99,11 @@ public final class EngineState {
     }
 
     /** Ends a start that the node cannot carry; false: there is none. */
-    public boolean letGoOfStarter() {
+    public boolean letGoOfStarter(double timeS) {
         boolean cranks = crankFromS > Double.NEGATIVE_INFINITY;
         if (cranks) {
             crankFromS = Double.NEGATIVE_INFINITY;
-            stop();
+            stop(timeS);
         }
         return cranks;
     }
@@ -116,10 +122,20 @@ public final class EngineState {
         if (!runs || alternator.isEmpty() || timeS < rampFromS) {
             return 0;
         }
-        Alternator machine = alternator.get();
+        Alternator machine = alternator.get().under(hood.atC(timeS));
         double fullA = machine.maximumA(rpm(timeS));
         double sinceS = timeS - rampFromS;
         return sinceS < machine.rampS() ? fullA * sinceS / machine.rampS() : fullA;
+    }
+
+    /** Largest alternator current at this phase's lowest speed and hottest air under the hood (A); empty: none. */
+    public OptionalDouble capacityA() {
+        return runs && alternator.isPresent()
+                ? OptionalDouble.of(alternator
+                        .get()
+                        .under(phase.hottestUnderHoodC(hood.warming()))
+                        .maximumA(phase.speed().lowestRpm()))
+                : OptionalDouble.empty();
     }
 
     /** Voltage that the regulator holds at a time of this phase (V). */
@@ -134,10 +150,16 @@ public final class EngineState {
         return phase.air().atC(timeS - phaseStartS);
     }
 
+    /** Temperature of the air under the hood at a time of this phase (°C); that outside where nobody says. */
+    public double underHoodC(double timeS) {
+        return hood.atC(timeS).orElse(airC(timeS));
+    }
+
     /** Longest step from a time over which starter, alternator and air run nearly straight (s). */
     public double straightForS(double timeS) {
         double inPhaseS = timeS - phaseStartS + ONE_INSTANT_S;
         double straightS = phaseStartS + phase.air().nextPointS(inPhaseS) - timeS;
+        straightS = Math.min(straightS, hood.straightForS(timeS, inPhaseS));
         straightS = Math.min(straightS, until(crankFromS + starter.inrushS(), timeS));
         straightS = Math.min(straightS, until(rampFromS, timeS));
         if (!runs || alternator.isEmpty()) {

@@ -40,21 +40,34 @@ public interface Step {
         return 0.5 * (nodeStartV() + nodeEndV());
     }
 
-    /** Lowest voltage at the first cutoff's sense point in the step (V). */
-    default double sensedLowestV() {
-        return Math.min(sensedStartV(), sensedEndV());
-    }
-
-    /** Highest voltage at the first cutoff's sense point in the step (V). */
-    default double sensedHighestV() {
-        return Math.max(sensedStartV(), sensedEndV());
-    }
-
     /** Voltage at the first cutoff's sense point at the start; the node voltage if there is no cutoff (V). */
-    double sensedStartV();
+    default double sensedStartV() {
+        return cutoffs() == 0 ? nodeStartV() : sensedStartV(0);
+    }
 
     /** Voltage at the first cutoff's sense point at the end (V). */
-    double sensedEndV();
+    default double sensedEndV() {
+        return cutoffs() == 0 ? nodeEndV() : sensedEndV(0);
+    }
+
+    /** Number of cutoffs. */
+    int cutoffs();
+
+    /** Voltage at a cutoff's sense point at the start, by its place in the vehicle (V). */
+    double sensedStartV(int cutoff);
+
+    /** Voltage at a cutoff's sense point at the end, by its place in the vehicle (V). */
+    double sensedEndV(int cutoff);
+
+    /** Lowest voltage at a cutoff's sense point in the step (V). */
+    default double sensedLowestV(int cutoff) {
+        return Math.min(sensedStartV(cutoff), sensedEndV(cutoff));
+    }
+
+    /** Highest voltage at a cutoff's sense point in the step (V). */
+    default double sensedHighestV(int cutoff) {
+        return Math.max(sensedStartV(cutoff), sensedEndV(cutoff));
+    }
 
     /** First cutoff's reading at the start, after sensor error and filter (V). */
     double readingStartV();

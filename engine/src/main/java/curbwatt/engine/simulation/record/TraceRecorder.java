@@ -7,12 +7,15 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Keeps a {@link Trace} at a chosen spacing, with the extremes and means between its lines. */
 public final class TraceRecorder implements Recorder {
 
     private final double spacingS;
     private final List<String> circuits;
+    private final List<String> cutoffs;
+    private final List<SensedLine> sensed;
     private final List<TraceRow> rows = new ArrayList<>();
     private final double[] circuitAs;
     private double lineStartS;
@@ -20,22 +23,33 @@ public final class TraceRecorder implements Recorder {
     private double nodeMinV;
     private double nodeMaxV;
     private double nodeVs;
-    private double sensedMinV;
-    private double sensedMaxV;
     private double batteryAs;
     private final EquipmentLine equipment = new EquipmentLine();
     private double alternatorAs;
     private TraceRow tail;
 
     /**
-     * Makes a recorder.
+     * Makes a recorder that leaves out what cutoffs sense.
      *
      * @param spacingS time between lines (s), 0.01 … one day
      * @param circuits names of the vehicle's circuits, in its order
      */
     public TraceRecorder(double spacingS, List<String> circuits) {
+        this(spacingS, circuits, List.of());
+    }
+
+    /**
+     * Makes a recorder.
+     *
+     * @param spacingS time between lines (s), 0.01 … one day
+     * @param circuits names of the vehicle's circuits, in its order
+     * @param cutoffs names of its cutoffs, in its order
+     */
+    public TraceRecorder(double spacingS, List<String> circuits, List<String> cutoffs) {
         this.spacingS = Require.inside("spacingS", spacingS, 0.01, 86400, "s");
         this.circuits = List.copyOf(circuits);
+        this.cutoffs = List.copyOf(cutoffs);
+        sensed = IntStream.range(0, cutoffs.size()).mapToObj(SensedLine::new).toList();
         circuitAs = new double[circuits.size()];
         clear();
     }
@@ -74,8 +88,7 @@ public final class TraceRecorder implements Recorder {
         nodeMinV = Double.POSITIVE_INFINITY;
         nodeMaxV = Double.NEGATIVE_INFINITY;
         nodeVs = 0;
-        sensedMinV = Double.POSITIVE_INFINITY;
-        sensedMaxV = Double.NEGATIVE_INFINITY;
+        sensed.forEach(SensedLine::clear);
         batteryAs = 0;
         alternatorAs = 0;
         equipment.clear();
@@ -97,12 +110,11 @@ public final class TraceRecorder implements Recorder {
         boolean straight = step.isStraight();
         double fromV = straight ? at(step.nodeStartV(), step.nodeEndV(), fromShare) : step.nodeLowestV();
         double toV = straight ? at(step.nodeStartV(), step.nodeEndV(), toShare) : step.nodeHighestV();
-        double fromSensedV = straight ? at(step.sensedStartV(), step.sensedEndV(), fromShare) : step.sensedLowestV();
-        double toSensedV = straight ? at(step.sensedStartV(), step.sensedEndV(), toShare) : step.sensedHighestV();
         nodeMinV = Math.min(nodeMinV, Math.min(fromV, toV));
         nodeMaxV = Math.max(nodeMaxV, Math.max(fromV, toV));
-        sensedMinV = Math.min(sensedMinV, Math.min(fromSensedV, toSensedV));
-        sensedMaxV = Math.max(sensedMaxV, Math.max(fromSensedV, toSensedV));
+        for (SensedLine line : sensed) {
+            line.add(step, fromShare, toShare);
+        }
         coveredS += lengthS;
         nodeVs += lengthS * (straight ? 0.5 * (fromV + toV) : step.nodeMeanV());
         batteryAs += lengthS * step.batteryA();
@@ -128,9 +140,7 @@ public final class TraceRecorder implements Recorder {
                 nodeMinV,
                 instant ? nodeV : nodeVs / coveredS,
                 nodeMaxV,
-                at(step.sensedStartV(), step.sensedEndV(), share),
-                sensedMinV,
-                sensedMaxV,
+                sensed.stream().map(line -> line.sample(step, share)).toList(),
                 instant ? step.batteryA() : batteryAs / coveredS,
                 instant ? step.alternatorA() : alternatorAs / coveredS,
                 List.copyOf(circuitMeanA),
@@ -145,6 +155,6 @@ public final class TraceRecorder implements Recorder {
         if (tail != null && tail.timeS() > all.get(all.size() - 1).timeS()) {
             all.add(tail);
         }
-        return new Trace(spacingS, circuits, all);
+        return new Trace(spacingS, circuits, cutoffs, all);
     }
 }

@@ -3,6 +3,7 @@ package curbwatt.engine.simulation.record;
 import curbwatt.engine.result.WaveformPoint;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 
 /** Keeps the corners of every step that begins or ends in a short window of the run. */
 public final class WaveformRecorder implements Recorder {
@@ -26,9 +27,21 @@ public final class WaveformRecorder implements Recorder {
         for (int c = 0; c < step.circuits(); c++) {
             loadA += step.circuitA(c);
         }
-        points.add(
-                new WaveformPoint(step.startS(), step.nodeStartV(), step.sensedStartV(), step.readingStartV(), loadA));
-        points.add(new WaveformPoint(step.endS(), step.nodeEndV(), step.sensedEndV(), step.readingEndV(), loadA));
+        boolean two = step.hasEquipmentNode();
+        points.add(new WaveformPoint(
+                step.startS(),
+                step.nodeStartV(),
+                step.sensedStartV(),
+                step.readingStartV(),
+                loadA,
+                two ? OptionalDouble.of(step.equipmentStartV()) : OptionalDouble.empty()));
+        points.add(new WaveformPoint(
+                step.endS(),
+                step.nodeEndV(),
+                step.sensedEndV(),
+                step.readingEndV(),
+                loadA,
+                two ? OptionalDouble.of(step.equipmentEndV()) : OptionalDouble.empty()));
     }
 
     @Override

@@ -1,0 +1,40 @@
+package curbwatt.charts.report;
+
+import curbwatt.charts.figure.Picture;
+import curbwatt.engine.study.RunPool;
+import curbwatt.engine.study.StudyWatch;
+import java.util.List;
+import java.util.Map;
+
+/** A picture with its drawings made: each stands in the page, as a drawing of its own, and as an image. */
+final class DrawnPicture {
+
+    private final Picture picture;
+    private final String inPage;
+    private final byte[] svg;
+    private final byte[] png;
+
+    private DrawnPicture(Picture picture) {
+        this.picture = picture;
+        inPage = picture.svgInline();
+        svg = ReportFiles.bytes(picture.svg());
+        png = picture.png();
+    }
+
+    /** All of them, in order, drawn on all processors: images take longer than the run that they show. */
+    static List<DrawnPicture> all(List<Picture> pictures) {
+        return new RunPool(Runtime.getRuntime().availableProcessors())
+                .each(pictures, DrawnPicture::new, StudyWatch.none());
+    }
+
+    /** The picture as the page shows it. */
+    ReportModel.Shown shown() {
+        return new ReportModel.Shown(picture.name(), picture.caption().title(), inPage);
+    }
+
+    /** Adds its files below {@code charts/}. */
+    void addTo(Map<String, byte[]> files) {
+        files.put("charts/" + picture.name() + ".svg", svg);
+        files.put("charts/" + picture.name() + ".png", png);
+    }
+}

@@ -1,0 +1,35 @@
+package curbwatt.engine.study;
+
+import curbwatt.engine.result.RunResult;
+import curbwatt.engine.simulation.Simulation;
+import curbwatt.engine.simulation.record.Recorder;
+import curbwatt.engine.verdict.Judge;
+import curbwatt.engine.verdict.Requirement;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * A vehicle in a scene, and what is asked of it.
+ *
+ * @param simulation the vehicle in the scene
+ * @param requirements what is asked, in the order of the findings
+ */
+public record Question(Simulation simulation, List<Requirement> requirements) {
+
+    /** Copies the list. */
+    public Question {
+        Objects.requireNonNull(simulation, "simulation");
+        requirements = List.copyOf(requirements);
+    }
+
+    /** The same question of another vehicle or scene. */
+    public Question of(Variation variation) {
+        return new Question(variation.of(simulation), requirements);
+    }
+
+    /** Runs the scene without keeping a trace, and judges it. */
+    public Answer answer() {
+        RunResult result = simulation.run(Recorder.none());
+        return new Answer(result, new Judge(simulation.vehicle(), simulation.scene(), requirements).judge(result));
+    }
+}
