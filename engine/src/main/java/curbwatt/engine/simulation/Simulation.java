@@ -43,7 +43,7 @@ public record Simulation(Vehicle vehicle, Scene scene) {
 
     /** Runs it with steps of another fineness. */
     public RunResult run(Recorder recorder, StepControl control) {
-        return run(recorder, control, Fidelity.ENVELOPE);
+        return run(recorder, control, Fidelity.RESOLVED);
     }
 
     /** Runs it edge by edge, or with steps of another fineness. */
