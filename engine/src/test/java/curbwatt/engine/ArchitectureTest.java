@@ -28,6 +28,7 @@ class ArchitectureTest {
             battery:       quantity numeric
             battery.label: quantity numeric battery
             alternator:    quantity numeric
+            sizing:        quantity numeric battery battery.label
             wiring:        quantity
             protection:    quantity
             load:          quantity
@@ -57,8 +58,11 @@ class ArchitectureTest {
                            simulation.record verdict
             study.settings: *
             study.size:     *
-            study.idle:     *
-            study.odds:     *
+            study.idle.money: quantity
+            study.idle:     quantity alternator control event powertrain result scene simulation study study.idle.money \
+                            vehicle verdict battery
+            study.odds:     quantity battery load control event vehicle scene result simulation simulation.record \
+                            verdict study powertrain
             study.recharge: *
             """);
 

@@ -17,6 +17,11 @@ import picocli.CommandLine.Spec;
         subcommands = {
             RunCommand.class,
             DaysCommand.class,
+            SettingsCommand.class,
+            SizeCommand.class,
+            IdleCommand.class,
+            CompareCommand.class,
+            OddsCommand.class,
             CheckCommand.class,
             WiringCommand.class,
             DutyCommand.class,

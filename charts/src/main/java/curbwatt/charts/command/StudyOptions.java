@@ -5,8 +5,10 @@ import curbwatt.charts.report.StudyReport;
 import curbwatt.engine.study.RunPool;
 import curbwatt.engine.study.StudyWatch;
 import curbwatt.scenarios.assemble.ReadyScenario;
+import curbwatt.scenarios.problem.Problem;
 import java.io.PrintWriter;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.function.BiFunction;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -38,6 +40,14 @@ final class StudyOptions {
     private boolean quiet;
 
     /**
+     * What a study hands back.
+     *
+     * @param report the report
+     * @param lines a table for the terminal, its heads first, instead of the key figures; empty: the key figures
+     */
+    record Outcome(StudyReport report, List<List<String>> lines) {}
+
+    /**
      * Carries a study out.
      *
      * @param ready the scenario
@@ -45,28 +55,37 @@ final class StudyOptions {
      * @param study makes the report
      */
     int carryOut(ReadyScenario ready, String name, BiFunction<RunPool, StudyWatch, StudyReport> study) {
+        return carryOut(ready.warnings(), name, (pool, watch) -> new Outcome(study.apply(pool, watch), List.of()));
+    }
+
+    /** Carries out a study of several scenarios, given the warnings of all. */
+    int carryOut(List<Problem> warnings, String name, BiFunction<RunPool, StudyWatch, Outcome> study) {
         Path path = out == null ? Path.of("curbwatt-report").resolve(name + "-" + spec.name()) : out;
         ReportFolder folder = ReportFolder.ofReport(path);
         folder.check();
         PrintWriter err = spec.commandLine().getErr();
         if (!quiet) {
-            ready.warnings().forEach(warning -> ProblemPrinter.print(warning, err));
+            warnings.forEach(warning -> ProblemPrinter.print(warning, err));
         }
         ProgressLine progress = ProgressLine.ofCases(err, !quiet);
-        StudyReport report = study.apply(pool(), (done, all) -> progress.show((double) done / all));
+        Outcome outcome = study.apply(pool(), (done, all) -> progress.show((double) done / all));
         progress.clear();
-        folder.write(report.files());
-        print(report, path);
+        folder.write(outcome.report().files());
+        print(outcome, path);
         return ExitCode.DONE.number();
     }
 
-    private void print(StudyReport report, Path path) {
+    private void print(Outcome outcome, Path path) {
         PrintWriter print = spec.commandLine().getOut();
-        print.println(report.headline());
+        print.println(outcome.report().headline());
         if (!quiet) {
-            report.reasons().forEach(reason -> print.println("  " + reason));
+            outcome.report().reasons().forEach(reason -> print.println("  " + reason));
             print.println();
-            Columns.figures(report.keyFigures(), print);
+            if (outcome.lines().isEmpty()) {
+                Columns.figures(outcome.report().keyFigures(), print);
+            } else {
+                Columns.print(1, outcome.lines(), print);
+            }
             print.println();
             print.println("Report: " + path.resolve("report.html"));
         }

@@ -80,6 +80,11 @@ public final class ResultJson {
             json.with("kind", "keepVoltage").with("circuits", List.of(keep.circuit()));
         } else if (requirement instanceof Requirement.KeepAuxiliaryCharge) {
             json.with("kind", "keepAuxiliaryCharge");
+        } else if (requirement instanceof Requirement.NoTrip none) {
+            json.with("kind", "noTrip")
+                    .with("phases", none.phases().stream().sorted().toList());
+        } else if (requirement instanceof Requirement.StartAfterParked start) {
+            json.with("kind", "startAfterParked").with("parkedS", start.parkedS());
         } else {
             json.with("kind", requirement instanceof Requirement.WillStart ? "willStart" : "keepCharge");
         }

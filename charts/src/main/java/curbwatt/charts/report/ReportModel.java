@@ -46,6 +46,11 @@ public record ReportModel(
         List<String> cautions,
         List<Beside> files) {
 
+    /** The ledgers as a list of one or none: an empty {@link Optional} would still open its section of the page. */
+    public List<Ledgers> ledgerList() {
+        return ledgers.stream().toList();
+    }
+
     /**
      * A requirement.
      *

@@ -8,6 +8,7 @@ import java.awt.Stroke;
 import java.text.DecimalFormat;
 import java.text.DecimalFormatSymbols;
 import java.text.NumberFormat;
+import java.util.List;
 import java.util.Locale;
 import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
@@ -49,6 +50,15 @@ public final class HouseStyle {
     /** Dotted line of a quantity that is only compared with. */
     public static final Stroke DOTTED_LINE = line(1.3f, 1, 1.5f, 3);
 
+    /** Lines of runs that are laid over each other, in the order of their colours. */
+    private static final List<Stroke> COMPARED_LINES = List.of(
+            line(2.2f, 1),
+            line(2, 1, 9, 4),
+            line(2, 1, 2, 4),
+            line(1.6f, 1, 14, 3, 2, 3),
+            line(1.6f, 1, 5, 3),
+            line(1.6f, 1, 16, 6));
+
     /** Room to the left of a chart for the numbers and the label of its axis (px). */
     public static final int LEFT = 60;
 
@@ -56,6 +66,11 @@ public final class HouseStyle {
     public static final int BELOW = 44;
 
     private HouseStyle() {}
+
+    /** Line of one of several runs in one picture, in the order of {@link Palette#compared(int)}. */
+    public static Stroke comparedLine(int place) {
+        return COMPARED_LINES.get(place);
+    }
 
     /** Numbers with a point, a real minus sign and the given pattern, whatever the machine's language. */
     public static NumberFormat numbers(String pattern) {

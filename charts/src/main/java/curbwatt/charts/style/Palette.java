@@ -66,7 +66,23 @@ public enum Palette {
     /** Levels that only warn. */
     WARNING("#8a5a00"),
     /** What came back or held. */
-    HELD("#007a5a");
+    HELD("#007a5a"),
+    /** In a map, a setting that works with little room. */
+    ROOM_LITTLE("#cfe6f5"),
+    /** In a map, a setting that works with much room. */
+    ROOM_MUCH("#0b5a94"),
+    /** In a map, cut off too early. */
+    TOO_EARLY("#f2c46d"),
+    /** In a map, a nuisance trip. */
+    NUISANCE("#fbeeb8"),
+    /** In a map, chatter. */
+    CHATTER("#d9a0bd"),
+    /** In a map, the engine would not start. */
+    NO_START("#9a5b43"),
+    /** In a map, any other reason for which a setting fails. */
+    OTHER_FAILURE("#c3c8cf"),
+    /** In a map, what can't be set. */
+    NOT_POSSIBLE("#eef0f3");
 
     /** Groups that are stacked: neighbours differ in lightness as well as in hue. */
     private static final List<Color> GROUPS = List.of(
@@ -77,6 +93,15 @@ public enum Palette {
             Color.decode("#a3481a"),
             Color.decode("#e6b3d0"),
             Color.decode("#5f6b78"));
+
+    /** Runs that are laid over each other: told apart by hue, by lightness, and by the dashes of {@link HouseStyle}. */
+    private static final List<Color> COMPARED = List.of(
+            Color.decode("#0072b2"),
+            Color.decode("#b84a00"),
+            Color.decode("#007a5a"),
+            Color.decode("#1b2430"),
+            Color.decode("#a34a84"),
+            Color.decode("#8a5a00"));
 
     private final Color color;
 
@@ -106,5 +131,19 @@ public enum Palette {
      */
     public static Color group(int place) {
         return GROUPS.get(place);
+    }
+
+    /** How many runs can be laid over each other. */
+    public static int compared() {
+        return COMPARED.size();
+    }
+
+    /**
+     * Colour of one of several runs in one picture.
+     *
+     * @param place its place, 0 … {@link #compared()} − 1
+     */
+    public static Color compared(int place) {
+        return COMPARED.get(place);
     }
 }

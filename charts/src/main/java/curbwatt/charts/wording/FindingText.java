@@ -24,9 +24,13 @@ public record FindingText(Finding finding, RunStory story) {
                     + PlainText.time(hold.durationS());
         }
         if (requirement instanceof Requirement.WillStart start) {
-            return start.marginV() == 0
-                    ? "the engine starts"
-                    : "the engine starts with " + PlainText.volts(start.marginV()) + " to spare";
+            return "the engine starts" + spare(start.marginV());
+        }
+        if (requirement instanceof Requirement.StartAfterParked start) {
+            return "the engine starts after " + PlainText.time(start.parkedS()) + " parked" + spare(start.marginV());
+        }
+        if (requirement instanceof Requirement.NoTrip none) {
+            return "no cutoff opens in " + PlainText.names(none.phases());
         }
         if (requirement instanceof Requirement.KeepCharge) {
             return new BatteryText(story).starter() + " keeps " + limit() + " of its charge";
@@ -44,7 +48,10 @@ public record FindingText(Finding finding, RunStory story) {
         if (requirement instanceof Requirement.HoldCircuits) {
             return finding.cause().isEmpty() && finding.met() ? "throughout" : "for " + figure();
         }
-        if (requirement instanceof Requirement.WillStart) {
+        if (requirement instanceof Requirement.NoTrip) {
+            return finding.met() ? "none opens" : figure();
+        }
+        if (isStart(requirement)) {
             return Double.isInfinite(finding.figure())
                     ? "cannot crank at all"
                     : finding.figure() < 0 ? shortfall() + " too little" : figure() + " to spare";
@@ -62,8 +69,15 @@ public record FindingText(Finding finding, RunStory story) {
                     : new LossText(finding, story).sentence() + " " + PlainText.names(hold.circuits())
                             + (hold.circuits().size() == 1 ? " was" : " were") + " to stay on for " + limit() + ".";
         }
-        if (requirement instanceof Requirement.WillStart) {
+        if (isStart(requirement)) {
             return crankReason();
+        }
+        if (requirement instanceof Requirement.NoTrip none) {
+            return finding.met()
+                    ? "No cutoff opens in " + PlainText.names(none.phases()) + "."
+                    : PlainText.quoted(finding.cause()) + " opens "
+                            + PlainText.after(finding.atS().orElse(0)) + "; it was not to open in "
+                            + PlainText.names(none.phases()) + ".";
         }
         String verb = finding.met() ? " stays above " : " falls to ";
         if (requirement instanceof Requirement.KeepVoltage keep) {
@@ -96,6 +110,15 @@ public record FindingText(Finding finding, RunStory story) {
         return spelled(finding.limit());
     }
 
+    /** Whether it asks for a start of the engine, and its figure is the margin. */
+    static boolean isStart(Requirement requirement) {
+        return requirement instanceof Requirement.WillStart || requirement instanceof Requirement.StartAfterParked;
+    }
+
+    private static String spare(double marginV) {
+        return marginV == 0 ? "" : " with " + PlainText.volts(marginV) + " to spare";
+    }
+
     /** Names as long as there are few; the sentence that gives the reason has them all. */
     private String circuits(Requirement.HoldCircuits hold) {
         int asked = hold.circuits().size();
@@ -113,6 +136,7 @@ public record FindingText(Finding finding, RunStory story) {
     private String spelled(double value) {
         return switch (finding.unit()) {
             case "min" -> PlainText.time(60 * value);
+            case "trips" -> PlainText.count(Math.round(value), "trip");
             case "1" -> apart(100, 100 * value, 0) + " %";
             default -> apart(1, value, 2) + " " + finding.unit();
         };
@@ -129,7 +153,7 @@ public record FindingText(Finding finding, RunStory story) {
     }
 
     private String crankReason() {
-        Optional<CrankCheck> worst = new RestartText(story.result()).worst();
+        Optional<CrankCheck> worst = new RestartText(story.result()).behind(finding);
         if (worst.isEmpty()) {
             return "The scene never asks the engine to start.";
         }

@@ -32,10 +32,10 @@ public record Headline(RunStory story) {
     /** What weighs most: people stranded, then equipment lost, then margins. */
     private static int rank(Finding finding) {
         Requirement requirement = finding.requirement();
-        if (requirement instanceof Requirement.WillStart) {
+        if (FindingText.isStart(requirement)) {
             return finding.figure() < 0 ? 0 : 3;
         }
-        if (requirement instanceof Requirement.HoldCircuits) {
+        if (requirement instanceof Requirement.HoldCircuits || requirement instanceof Requirement.NoTrip) {
             return 1;
         }
         return requirement instanceof Requirement.KeepVoltage ? 2 : 4;
@@ -44,7 +44,14 @@ public record Headline(RunStory story) {
     private String blame(Finding finding) {
         FindingText text = new FindingText(finding, story);
         Requirement requirement = finding.requirement();
-        if (requirement instanceof Requirement.WillStart) {
+        if (requirement instanceof Requirement.StartAfterParked start && finding.figure() < 0) {
+            return "Strands the crew: the engine would not start after " + PlainText.time(start.parkedS()) + " parked.";
+        }
+        if (requirement instanceof Requirement.NoTrip) {
+            return "Nuisance trip: " + PlainText.quoted(finding.cause()) + " opens "
+                    + PlainText.after(finding.atS().orElse(0)) + ", where it was not to open.";
+        }
+        if (FindingText.isStart(requirement)) {
             return finding.figure() < 0
                     ? "Strands the crew: " + restart().refusal() + "."
                     : "Starts again, but with " + text.figure() + " to spare instead of " + text.limit() + ".";

@@ -4,8 +4,10 @@ import curbwatt.engine.event.Event;
 import curbwatt.engine.event.EventKind;
 import curbwatt.engine.result.CrankCheck;
 import curbwatt.engine.result.RunResult;
+import curbwatt.engine.verdict.Finding;
 import java.util.Comparator;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * When the engine would not start, and how near it comes to that.
@@ -27,6 +29,15 @@ record RestartText(RunResult result) {
     /** The check with the least margin; empty if the scene never asks. */
     Optional<CrankCheck> worst() {
         return result.crankChecks().stream().min(Comparator.comparingDouble(CrankCheck::marginV));
+    }
+
+    /** The check that decided a finding on a start; the worst of all if none is at its instant. */
+    Optional<CrankCheck> behind(Finding finding) {
+        return result.crankChecks().stream()
+                .filter(check ->
+                        check.phase().equals(finding.cause()) && finding.atS().equals(OptionalDouble.of(check.timeS())))
+                .findFirst()
+                .or(this::worst);
     }
 
     private String window(double lostS) {

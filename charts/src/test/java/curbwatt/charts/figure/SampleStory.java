@@ -43,6 +43,7 @@ import curbwatt.engine.vehicle.Vehicle;
 import curbwatt.engine.verdict.Requirement;
 import curbwatt.engine.verdict.Verdict;
 import curbwatt.scenarios.assemble.ReadyScenario;
+import curbwatt.scenarios.assemble.StudyPlans;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -123,6 +124,7 @@ final class SampleStory {
                 scene,
                 Optional.empty(),
                 List.of(new Requirement.KeepCharge(0.5)),
+                StudyPlans.usual(),
                 spacingS,
                 List.of(),
                 List.of());

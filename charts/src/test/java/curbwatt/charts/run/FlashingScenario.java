@@ -27,6 +27,7 @@ import curbwatt.engine.vehicle.StartingSystem;
 import curbwatt.engine.vehicle.Vehicle;
 import curbwatt.engine.verdict.Requirement;
 import curbwatt.scenarios.assemble.ReadyScenario;
+import curbwatt.scenarios.assemble.StudyPlans;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -51,6 +52,7 @@ final class FlashingScenario {
                         List.of(new Phase("Watch", EngineMode.OFF, 7200, 25, EngineSpeed.constant(0), Set.of()))),
                 Optional.empty(),
                 List.of(new Requirement.HoldCircuits(Set.of("equipment"), 6000)),
+                StudyPlans.usual(),
                 10,
                 List.of(),
                 List.of());

@@ -30,6 +30,7 @@ import curbwatt.engine.vehicle.StartingSystem;
 import curbwatt.engine.vehicle.Vehicle;
 import curbwatt.engine.verdict.Requirement;
 import curbwatt.scenarios.assemble.ReadyScenario;
+import curbwatt.scenarios.assemble.StudyPlans;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -84,6 +85,7 @@ public final class SampleScenario {
                 scene(title, offMin),
                 Optional.empty(),
                 requirements,
+                StudyPlans.usual(),
                 10,
                 List.of("Reserve capacity is estimated from the 20 h capacity."),
                 List.of());

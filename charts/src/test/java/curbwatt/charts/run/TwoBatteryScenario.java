@@ -33,6 +33,7 @@ import curbwatt.engine.vehicle.StartingSystem;
 import curbwatt.engine.vehicle.Vehicle;
 import curbwatt.engine.verdict.Requirement;
 import curbwatt.scenarios.assemble.ReadyScenario;
+import curbwatt.scenarios.assemble.StudyPlans;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -103,6 +104,7 @@ final class TwoBatteryScenario {
                         new Requirement.HoldCircuits(Set.of(BAR, LIGHTS, RADIOS), 7200),
                         new Requirement.WillStart(0.3),
                         new Requirement.KeepCharge(0.6)),
+                StudyPlans.usual(),
                 10,
                 List.of(),
                 List.of());

@@ -51,6 +51,11 @@ public final class MeasuredOutputCurve implements OutputCurve {
                 points.stream().map(Point::outputA).toList());
     }
 
+    /** The table. */
+    public List<Point> points() {
+        return points;
+    }
+
     @Override
     public double maximumA(double shaftRpm) {
         return shaftRpm < points.get(0).shaftRpm() ? 0 : curve.value(shaftRpm);

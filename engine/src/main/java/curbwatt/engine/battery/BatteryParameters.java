@@ -32,4 +32,22 @@ public record BatteryParameters(
         Require.inside("peukertExponent", peukertExponent, 1, 3, "");
         Require.positive("resistanceOhm", resistanceOhm, "Ohm");
     }
+
+    /**
+     * Returns a battery of the same kind and so many times the size: as many of these side by side. The modes are
+     * dimensionless and stay, the resistance shrinks.
+     *
+     * @param factor times the size, above 0
+     */
+    public BatteryParameters times(double factor) {
+        Require.positive("factor", factor, "");
+        return new BatteryParameters(
+                chemistry,
+                factor * ratedC20Ah,
+                factor * capacityAh,
+                factor * totalChargeAh,
+                peukertExponent,
+                modes,
+                resistanceOhm / factor);
+    }
 }

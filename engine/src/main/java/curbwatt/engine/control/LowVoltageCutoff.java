@@ -72,6 +72,26 @@ public record LowVoltageCutoff(
                 circuits);
     }
 
+    /**
+     * The same monitor with another trip level (V), delay (s) and rule of closing. A warning level that would lie below
+     * the trip level moves up to it.
+     */
+    public LowVoltageCutoff tripping(double otherTripV, double otherDelayS, RecloseRule otherRule) {
+        return new LowVoltageCutoff(
+                name,
+                sense,
+                filterTimeConstantS,
+                sensorErrorV,
+                warningV.isPresent()
+                        ? OptionalDouble.of(Math.max(warningV.getAsDouble(), otherTripV))
+                        : OptionalDouble.empty(),
+                otherTripV,
+                otherDelayS,
+                otherRule,
+                runTimeLimitS,
+                circuits);
+    }
+
     /** The same monitor with a sensor that reads so much too high (V). */
     public LowVoltageCutoff readingTooHighBy(double otherErrorV) {
         return new LowVoltageCutoff(

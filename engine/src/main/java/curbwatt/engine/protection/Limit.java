@@ -15,7 +15,9 @@ import curbwatt.engine.quantity.Require;
  */
 public record Limit(double trip, double release, String unit, double tripDelayS, double releaseDelayS) {
     private static final double HIGHEST_V = 40;
-    private static final double HIGHEST_A = 2000;
+    /** Highest level of a current, A. */
+    static final double HIGHEST_A = 2000;
+
     private static final double COLDEST_C = -60;
     private static final double HOTTEST_C = 100;
 

@@ -76,6 +76,22 @@ public record PackProtection(Map<Reason, Limit> limits, ChargingWindow charging)
     }
 
     /**
+     * Returns the protection of a pack so many times the size: currents grow with it, voltages and temperatures stay.
+     *
+     * @param factor times the size, above 0
+     */
+    public PackProtection times(double factor) {
+        Require.positive("factor", factor, "");
+        Map<Reason, Limit> larger = new EnumMap<>(limits);
+        larger.replaceAll((reason, limit) -> limit.unit().equals("A")
+                ? Limit.amperes(
+                        Math.min(Limit.HIGHEST_A, factor * limit.trip()), limit.tripDelayS(), limit.releaseDelayS())
+                : limit);
+        return new PackProtection(
+                larger, new ChargingWindow(charging.leastV(), charging.mostV(), factor * charging.mostA()));
+    }
+
+    /**
      * Returns the state after a time with one reading. A delay that ends within the time counts as over at its end; ask
      * {@link #changesInS} before to stop at that instant.
      *

@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
  * @param met whether it was met
  * @param figure what came out, in {@code unit}
  * @param limit what was asked, in {@code unit}
- * @param unit unit of figure and limit: {@code min}, {@code V} or {@code 1} for a share
+ * @param unit unit of figure and limit: {@code min}, {@code V}, {@code trips} or {@code 1} for a share
  * @param cause what decided it: cutoff, circuit, load or phase; empty: nothing went wrong
  * @param atS when it was decided (s); empty: no single instant
  */

@@ -1,8 +1,11 @@
 package curbwatt.engine.verdict;
 
+import curbwatt.engine.event.Event;
+import curbwatt.engine.event.EventKind;
 import curbwatt.engine.result.CircuitSummary;
 import curbwatt.engine.result.CrankCheck;
 import curbwatt.engine.result.LoadSummary;
+import curbwatt.engine.result.PhaseSummary;
 import curbwatt.engine.result.RunResult;
 import curbwatt.engine.scene.Scene;
 import curbwatt.engine.vehicle.Vehicle;
@@ -32,12 +35,18 @@ public record Judge(Vehicle vehicle, Scene scene, List<Requirement> requirements
         return new Verdict(findings, new DoubtFinder(vehicle, scene, result).find());
     }
 
-    private static Finding finding(Requirement requirement, RunResult result) {
+    private Finding finding(Requirement requirement, RunResult result) {
         if (requirement instanceof Requirement.HoldCircuits hold) {
             return held(hold, result);
         }
         if (requirement instanceof Requirement.WillStart start) {
             return starts(start, result);
+        }
+        if (requirement instanceof Requirement.StartAfterParked start) {
+            return startsAfterParked(start, result);
+        }
+        if (requirement instanceof Requirement.NoTrip none) {
+            return undisturbed(none, result);
         }
         if (requirement instanceof Requirement.KeepCharge keep) {
             return chargeKept(keep, keep.leastFraction(), result.lowestChargeFraction());
@@ -85,18 +94,62 @@ public record Judge(Vehicle vehicle, Scene scene, List<Requirement> requirements
         return new Finding(hold, met, heldS / 60, hold.durationS() / 60, "min", cause, atS);
     }
 
-    private static Finding starts(Requirement.WillStart start, RunResult result) {
-        CrankCheck worst = result.crankChecks().stream()
+    private Finding starts(Requirement.WillStart start, RunResult result) {
+        List<String> parked = requirements.stream()
+                .filter(Requirement.StartAfterParked.class::isInstance)
+                .map(asked -> ((Requirement.StartAfterParked) asked).phase())
+                .toList();
+        List<CrankCheck> inScene = result.crankChecks().stream()
+                .filter(check -> !parked.contains(check.phase()))
+                .toList();
+        // a scene that ends with its engine running is asked for a start only after it was parked
+        return start(start, start.marginV(), inScene.isEmpty() ? result.crankChecks() : inScene);
+    }
+
+    private static Finding startsAfterParked(Requirement.StartAfterParked start, RunResult result) {
+        List<CrankCheck> parked = result.crankChecks().stream()
+                .filter(check -> check.phase().equals(start.phase()))
+                .toList();
+        if (parked.isEmpty()) {
+            throw new IllegalArgumentException("no phase '" + start.phase() + "' with the engine off in the run");
+        }
+        return start(start, start.marginV(), parked);
+    }
+
+    private static Finding start(Requirement start, double marginV, List<CrankCheck> checks) {
+        CrankCheck worst = checks.stream()
                 .min(Comparator.comparingDouble(CrankCheck::marginV))
                 .orElseThrow();
         return new Finding(
                 start,
-                worst.marginV() >= start.marginV(),
+                worst.marginV() >= marginV,
                 worst.marginV(),
-                start.marginV(),
+                marginV,
                 "V",
                 worst.phase(),
                 OptionalDouble.of(worst.timeS()));
+    }
+
+    private static Finding undisturbed(Requirement.NoTrip none, RunResult result) {
+        List<Event> trips = result.events().stream()
+                .filter(event ->
+                        event.kind() == EventKind.CUTOFF_TRIPPED || event.kind() == EventKind.RUN_TIME_LIMIT_REACHED)
+                .filter(event -> result.phases().stream()
+                        .anyMatch(phase -> none.phases().contains(phase.phase()) && isWithin(phase, event.timeS())))
+                .toList();
+        return new Finding(
+                none,
+                trips.isEmpty(),
+                trips.size(),
+                0,
+                "trips",
+                trips.isEmpty() ? "" : trips.get(0).subject(),
+                trips.stream().mapToDouble(Event::timeS).findFirst());
+    }
+
+    /** An instant between two phases belongs to the later one. */
+    private static boolean isWithin(PhaseSummary phase, double timeS) {
+        return timeS >= phase.startS() && timeS < phase.startS() + phase.durationS();
     }
 
     private static Finding voltageKept(Requirement.KeepVoltage keep, RunResult result) {

@@ -1,6 +1,7 @@
 package curbwatt.engine.verdict;
 
 import curbwatt.engine.quantity.Require;
+import java.util.Objects;
 import java.util.Set;
 
 /** What the planner asks of the vehicle in the scene. */
@@ -25,7 +26,7 @@ public sealed interface Requirement {
 
     /**
      * The engine starts whenever the scene starts it, at the end of each phase with the engine off, and at the scene's
-     * end.
+     * end. What is asked of a start after the vehicle was parked, {@link StartAfterParked}, is left to that.
      *
      * @param marginV room above the minimum cranking voltage (V), 0 … 3
      */
@@ -33,6 +34,37 @@ public sealed interface Requirement {
         /** Refuses a margin out of range. */
         public WillStart {
             Require.inside("restartMarginV", marginV, 0, 3, "V");
+        }
+    }
+
+    /**
+     * The engine starts after the vehicle was parked.
+     *
+     * @param phase name of the parked phase at whose end it is asked
+     * @param parkedS its length (s)
+     * @param marginV room above the minimum cranking voltage (V), 0 … 3
+     */
+    record StartAfterParked(String phase, double parkedS, double marginV) implements Requirement {
+        /** Refuses figures out of range. */
+        public StartAfterParked {
+            Objects.requireNonNull(phase, "phase");
+            Require.inside("restartAfterParkedH", parkedS / 3600, 1.0 / 3600, 366 * 24.0, "h");
+            Require.inside("restartMarginV", marginV, 0, 3, "V");
+        }
+    }
+
+    /**
+     * No cutoff opens in some phases, by voltage or by its run-time limit: whatever opens there is a nuisance.
+     *
+     * @param phases names of the phases, at least one
+     */
+    record NoTrip(Set<String> phases) implements Requirement {
+        /** Refuses no phase. */
+        public NoTrip {
+            phases = Set.copyOf(phases);
+            if (phases.isEmpty()) {
+                throw new IllegalArgumentException("phases is empty; name at least one phase without a trip");
+            }
         }
     }
 

@@ -12,7 +12,8 @@ public final class UnitSuffix {
             "V", "A", "Ah", "As", "Vh", "W", "Wh", "J", "Ohm", "F", "Hz", // electrical
             "S", "Ms", "Min", "H", "Days", // time; Ms is milliseconds
             "C", "K", "Percent", // temperature, and hundredths
-            "Rpm", "M", "Mm", "Mm2", "Litres", "Kg", "Mol", "Px"); // shaft, copper, fuel, matter, pictures
+            "Rpm", "M", "Mm", "Mm2", "Litres", "Litre", "Kg", "Mol", "Px", // shaft, copper, fuel, matter, pictures
+            "Money", "Year", "Years", "Start"); // what a year costs, in any currency
 
     /** Endings of a number without a unit; they may also be the whole name. */
     static final List<String> RATIOS = List.of("Fraction", "Ratio", "Exponent", "Factor");

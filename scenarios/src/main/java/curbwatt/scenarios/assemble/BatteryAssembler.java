@@ -3,18 +3,10 @@ package curbwatt.scenarios.assemble;
 import curbwatt.engine.battery.Battery;
 import curbwatt.engine.battery.BatteryCondition;
 import curbwatt.engine.battery.BatteryParameters;
-import curbwatt.engine.battery.Chemistry;
-import curbwatt.engine.battery.label.BatteryLabel;
-import curbwatt.engine.battery.label.FittedLabel;
-import curbwatt.engine.battery.label.LabelFit;
-import curbwatt.engine.battery.label.LfpFit;
-import curbwatt.engine.battery.label.LfpLabel;
 import curbwatt.engine.protection.PackProtection;
 import curbwatt.engine.vehicle.BatteryInstallation;
 import curbwatt.scenarios.file.BatteryEntry;
-import curbwatt.scenarios.file.ChemistryWord;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * From the figures of a label to a battery.
@@ -26,7 +18,6 @@ record BatteryAssembler(Guarded guarded, Assumptions assumptions) {
     private static final double HOUR_S = 3600;
     private static final double PERCENT = 100;
     private static final double MOST_CONTINUOUS_A = 1000;
-    private static final double OHM_PER_MILLIOHM = 1e-3;
 
     /**
      * Returns the battery in its place.
@@ -36,8 +27,7 @@ record BatteryAssembler(Guarded guarded, Assumptions assumptions) {
      */
     BatteryInstallation installation(String role, String name, BatteryEntry entry) {
         return guarded.build(entry.place(), () -> {
-            BatteryParameters parameters =
-                    entry.chemistry().orElseThrow().isLead() ? lead(role, entry) : ironPhosphate(entry);
+            BatteryParameters parameters = new BatteryFit(assumptions).parameters(role, entry);
             return new BatteryInstallation(
                     name,
                     new Battery(parameters, condition(entry)),
@@ -64,22 +54,6 @@ record BatteryAssembler(Guarded guarded, Assumptions assumptions) {
         return guarded.build(entry.place(), () -> Optional.of(PackProtection.usual(capacityAh, continuousA)));
     }
 
-    private BatteryParameters lead(String role, BatteryEntry entry) {
-        boolean agm = entry.chemistry().orElseThrow() == ChemistryWord.AGM;
-        FittedLabel fitted = LabelFit.of(new BatteryLabel(
-                agm ? Chemistry.AGM : Chemistry.FLOODED,
-                entry.c20Ah().orElseThrow(),
-                optional(entry.reserveMin()),
-                optional(entry.coldCrankingA())));
-        assumptions.estimated(role, fitted);
-        return fitted.parameters();
-    }
-
-    private BatteryParameters ironPhosphate(BatteryEntry entry) {
-        return LfpFit.of(LfpLabel.ofTwentyHours(
-                entry.capacityAh().orElseThrow(), entry.resistanceMilliohm().orElseThrow() * OHM_PER_MILLIOHM));
-    }
-
     private static BatteryCondition condition(BatteryEntry entry) {
         return new BatteryCondition(
                 entry.capacityHealthPercent().map(percent -> percent / PERCENT).orElse(1.0),
@@ -87,9 +61,5 @@ record BatteryAssembler(Guarded guarded, Assumptions assumptions) {
                 entry.selfDischargePercentPerMonth()
                         .map(percent -> percent / PERCENT)
                         .orElse(BatteryCondition.USUAL_SELF_DISCHARGE_PER_MONTH_FRACTION));
-    }
-
-    private static OptionalDouble optional(Optional<Double> value) {
-        return value.map(OptionalDouble::of).orElseGet(OptionalDouble::empty);
     }
 }

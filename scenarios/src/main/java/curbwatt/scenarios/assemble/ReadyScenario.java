@@ -21,6 +21,7 @@ import java.util.Optional;
  * @param scene the scene
  * @param roster the days of the vehicle's duty, if the file has a roster
  * @param requirements what is asked, in the file's order
+ * @param studies what each study of it looks at
  * @param traceSpacingS time between lines of the trace (s)
  * @param assumptions sentences on what was estimated or taken from the catalogue instead of the file
  * @param warnings problems that do not stop the work
@@ -34,6 +35,7 @@ public record ReadyScenario(
         Scene scene,
         Optional<Roster> roster,
         List<Requirement> requirements,
+        StudyPlans studies,
         double traceSpacingS,
         List<String> assumptions,
         List<Problem> warnings) {
@@ -41,6 +43,7 @@ public record ReadyScenario(
     /** Copies the lists. */
     public ReadyScenario {
         Objects.requireNonNull(roster, "roster");
+        Objects.requireNonNull(studies, "studies");
         circuitPlans = List.copyOf(circuitPlans);
         requirements = List.copyOf(requirements);
         assumptions = List.copyOf(assumptions);
@@ -58,6 +61,7 @@ public record ReadyScenario(
                 scene,
                 roster,
                 requirements,
+                studies,
                 traceSpacingS,
                 assumptions,
                 warnings);
@@ -74,6 +78,7 @@ public record ReadyScenario(
                 scene,
                 roster,
                 requirements,
+                studies,
                 spacingS,
                 assumptions,
                 warnings);

@@ -1,10 +1,13 @@
 package curbwatt.scenarios.assemble;
 
+import curbwatt.engine.battery.Chemistry;
 import curbwatt.engine.scene.Scene;
+import curbwatt.engine.study.size.Candidate;
 import curbwatt.engine.vehicle.Vehicle;
 import curbwatt.scenarios.check.Findings;
 import curbwatt.scenarios.check.PartFilling;
 import curbwatt.scenarios.check.ScenarioCheck;
+import curbwatt.scenarios.file.PartKind;
 import curbwatt.scenarios.file.ScenarioFile;
 import curbwatt.scenarios.file.SceneEntry;
 import curbwatt.scenarios.file.Setting;
@@ -36,10 +39,7 @@ public final class Scenarios {
 
     /** Opens a file in which some values are set anew. */
     public ReadyScenario open(Path file, List<Setting> settings) {
-        String remedy = DemoScenarios.argument(file)
-                .map(demo -> "Write " + demo + " for the demo of this name, or check the name and the folder.")
-                .orElse("Check the name and the folder.");
-        return ready(SourceText.of(file, remedy), settings);
+        return input(file, settings).ready();
     }
 
     /** Opens a scenario that ships with the program; {@link DemoScenarios#names()} lists them. */
@@ -49,7 +49,7 @@ public final class Scenarios {
 
     /** Opens a scenario that ships with the program, some values of it set anew. */
     public ReadyScenario demo(String name, List<Setting> settings) {
-        return ready(new SourceText(DemoScenarios.PREFIX + name, DemoScenarios.text(name)), settings);
+        return demoInput(name, settings).ready();
     }
 
     /**
@@ -59,7 +59,20 @@ public final class Scenarios {
      * @param text the scenario
      */
     public ReadyScenario read(String sourceName, String text) {
-        return ready(new SourceText(sourceName, text), List.of());
+        return input(new SourceText(sourceName, text), List.of()).ready();
+    }
+
+    /** Opens a file in which some values are set anew, and keeps what it says. */
+    public ScenarioInput input(Path file, List<Setting> settings) {
+        String remedy = DemoScenarios.argument(file)
+                .map(demo -> "Write " + demo + " for the demo of this name, or check the name and the folder.")
+                .orElse("Check the name and the folder.");
+        return input(SourceText.of(file, remedy), settings);
+    }
+
+    /** Opens a scenario that ships with the program, some values of it set anew, and keeps what it says. */
+    public ScenarioInput demoInput(String name, List<Setting> settings) {
+        return input(new SourceText(DemoScenarios.PREFIX + name, DemoScenarios.text(name)), settings);
     }
 
     /** Returns the parts that scenarios can name. */
@@ -67,7 +80,16 @@ public final class Scenarios {
         return catalogue;
     }
 
-    private ReadyScenario ready(SourceText source, List<Setting> settings) {
+    /** Returns the catalogue's batteries of a chemistry, for a study that looks for one to buy. */
+    public List<Candidate> batteries(Chemistry chemistry) {
+        return catalogue.parts(PartKind.BATTERY).stream()
+                .map(part ->
+                        CandidateAssembler.candidate(part.name(), part.battery().orElseThrow()))
+                .filter(candidate -> candidate.parameters().chemistry() == chemistry)
+                .toList();
+    }
+
+    private ScenarioInput input(SourceText source, List<Setting> settings) {
         ScenarioReader.Reading reading = reader.read(source, settings);
         Findings findings = new Findings(reading.positions(), reading.problems(), reading.spoilt());
         ScenarioFile file = new PartFilling(catalogue, findings).fill(reading.file());
@@ -75,7 +97,7 @@ public final class Scenarios {
         if (findings.hasErrors()) {
             throw new ScenarioException(findings.inOrder());
         }
-        return assembled(source.name(), file, settings, findings);
+        return new ScenarioInput(assembled(source.name(), file, settings, findings), reading.values());
     }
 
     private static ReadyScenario assembled(
@@ -88,20 +110,26 @@ public final class Scenarios {
         Vehicle vehicle = new VehicleAssembler(guarded, assumptions)
                 .vehicle(entry, file.scene().flatMap(SceneEntry::start));
         SceneAssembler scenes = new SceneAssembler(guarded, assumptions);
-        Scene scene = scenes.scene(file.title().orElseThrow(), file.scene().orElseThrow());
+        Scene inFile = scenes.scene(file.title().orElseThrow(), file.scene().orElseThrow());
+        Scene scene = file.requirements()
+                .map(asked -> scenes.parkedAfter(inFile, asked))
+                .orElse(inFile);
         assumptions.neverOn(vehicle, scene);
-        new TradeDoubts(file, findings).look(vehicle, scene);
+        new TradeDoubts(file, findings).look(vehicle, inFile);
         return new ReadyScenario(
                 source,
                 file.title().orElseThrow(),
                 file.description().orElse(""),
                 vehicle,
-                new PlanAssembler(guarded, vehicle, scene).plans(entry.circuits()),
+                new PlanAssembler(guarded, vehicle, inFile).plans(entry.circuits()),
                 scene,
                 file.scene()
                         .flatMap(SceneEntry::roster)
-                        .map(roster -> new RosterAssembler(guarded, scene).roster(roster)),
-                file.requirements().map(scenes::requirements).orElse(List.of()),
+                        .map(roster -> new RosterAssembler(guarded, inFile).roster(roster)),
+                file.requirements()
+                        .map(new RequirementAssembler(guarded, inFile)::requirements)
+                        .orElse(List.of()),
+                file.studies().map(new StudiesAssembler(guarded)::plans).orElseGet(StudyPlans::usual),
                 file.trace().flatMap(TraceEntry::spacingS).orElse(USUAL_SPACING_S),
                 assumptions.sentences(),
                 findings.inOrder());

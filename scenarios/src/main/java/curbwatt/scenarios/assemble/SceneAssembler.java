@@ -6,7 +6,6 @@ import curbwatt.engine.scene.AirTemperature;
 import curbwatt.engine.scene.InitialState;
 import curbwatt.engine.scene.Phase;
 import curbwatt.engine.scene.Scene;
-import curbwatt.engine.verdict.Requirement;
 import curbwatt.scenarios.file.AirEntry;
 import curbwatt.scenarios.file.PhaseEntry;
 import curbwatt.scenarios.file.RequirementsEntry;
@@ -14,18 +13,21 @@ import curbwatt.scenarios.file.SceneEntry;
 import curbwatt.scenarios.file.StartEntry;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 
 /**
- * From complete entries to a scene and what is asked in it.
+ * From complete entries to a scene.
  *
  * @param guarded catches what the engine refuses
  * @param assumptions told of what is taken although the file does not say it
  */
 record SceneAssembler(Guarded guarded, Assumptions assumptions) {
     private static final double MINUTE_S = 60;
+    private static final double HOUR_S = 3600;
     private static final double PERCENT = 100;
+    private static final String PARKED = "Parked after the scene";
 
     /** Returns the scene. */
     Scene scene(String title, SceneEntry entry) {
@@ -88,26 +90,43 @@ record SceneAssembler(Guarded guarded, Assumptions assumptions) {
                 .toList());
     }
 
-    /** Returns what is asked: circuits to hold, starting, charge, voltages. */
-    List<Requirement> requirements(RequirementsEntry entry) {
-        List<Requirement> asked = new ArrayList<>();
-        entry.hold()
-                .forEach(hold -> asked.add(guarded.build(
-                        hold.place(),
-                        () -> new Requirement.HoldCircuits(
-                                Set.copyOf(hold.circuits()), hold.forMin().orElseThrow() * MINUTE_S))));
-        guarded.build(entry.place(), () -> {
-            entry.restartMarginV().ifPresent(marginV -> asked.add(new Requirement.WillStart(marginV)));
-            entry.leastChargePercent().ifPresent(least -> asked.add(new Requirement.KeepCharge(least / PERCENT)));
-            entry.leastAuxiliaryChargePercent()
-                    .ifPresent(least -> asked.add(new Requirement.KeepAuxiliaryCharge(least / PERCENT)));
-            return asked;
+    /** Returns the scene, and after it the parked hours that a requirement asks for. */
+    Scene parkedAfter(Scene scene, RequirementsEntry entry) {
+        if (entry.restartAfterParkedH().isEmpty()) {
+            return scene;
+        }
+        double parkedS = entry.restartAfterParkedH().get() * HOUR_S;
+        Phase last = scene.phases().get(scene.phases().size() - 1);
+        double airC = entry.parkedAirC().orElseGet(() -> last.air().atC(last.durationS()));
+        assumptions.add(String.format(
+                Locale.ROOT,
+                "After the scene the vehicle stands parked for %s h at %s °C, with what is on without a stage.",
+                number(entry.restartAfterParkedH().get()),
+                number(airC)));
+        return guarded.build(entry.place(), () -> {
+            List<Phase> phases = new ArrayList<>(scene.phases());
+            phases.add(new Phase(
+                    parkedName(scene),
+                    EngineMode.PARKED,
+                    parkedS,
+                    AirTemperature.constant(airC),
+                    EngineSpeed.constant(0),
+                    Set.of()));
+            return scene.withPhases(phases);
         });
-        entry.leastVoltage()
-                .forEach(least -> asked.add(guarded.build(
-                        least.place(),
-                        () -> new Requirement.KeepVoltage(
-                                least.circuit().orElseThrow(), least.voltageV().orElseThrow()))));
-        return List.copyOf(asked);
+    }
+
+    /** A name that no phase of the file has. */
+    static String parkedName(Scene scene) {
+        List<String> taken = scene.phases().stream().map(Phase::name).toList();
+        String name = PARKED;
+        for (int i = 2; taken.contains(name); i++) {
+            name = PARKED + " (" + i + ")";
+        }
+        return name;
+    }
+
+    private static String number(double value) {
+        return value == Math.rint(value) ? Long.toString(Math.round(value)) : Double.toString(value);
     }
 }

@@ -16,7 +16,7 @@ final class BatteryRule implements Rule {
 
     @Override
     public void look(ScenarioFile file, Findings findings) {
-        file.vehicle().ifPresent(vehicle -> vehicle.batteries().forEach(battery -> look(battery, findings)));
+        file.batteries().forEach(battery -> look(battery, findings));
     }
 
     private static void look(BatteryEntry battery, Findings findings) {

@@ -14,12 +14,9 @@ final class ChemistryRule implements Rule {
 
     @Override
     public void look(ScenarioFile file, Findings findings) {
-        file.vehicle().ifPresent(vehicle -> {
-            vehicle.batteries()
-                    .forEach(
-                            battery -> battery.chemistry().ifPresent(chemistry -> label(battery, chemistry, findings)));
-            starter(vehicle, findings);
-        });
+        file.batteries()
+                .forEach(battery -> battery.chemistry().ifPresent(chemistry -> label(battery, chemistry, findings)));
+        file.vehicle().ifPresent(vehicle -> starter(vehicle, findings));
     }
 
     private static void label(BatteryEntry battery, ChemistryWord chemistry, Findings findings) {

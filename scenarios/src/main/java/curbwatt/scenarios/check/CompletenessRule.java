@@ -17,22 +17,20 @@ final class CompletenessRule implements Rule {
 
     @Override
     public void look(ScenarioFile file, Findings findings) {
+        file.batteries().forEach(battery -> look(battery, findings));
         file.vehicle().ifPresent(vehicle -> look(vehicle, findings));
     }
 
+    private static void look(BatteryEntry battery, Findings findings) {
+        needed(battery.place(), battery.part(), "chemistry", battery.chemistry(), findings);
+        battery.chemistry()
+                .orElse(ChemistryWord.FLOODED)
+                .needed()
+                .forEach(key -> needed(
+                        battery.place(), battery.part(), key, battery.label().get(key), findings));
+    }
+
     private static void look(VehicleEntry vehicle, Findings findings) {
-        for (BatteryEntry battery : vehicle.batteries()) {
-            needed(battery.place(), battery.part(), "chemistry", battery.chemistry(), findings);
-            battery.chemistry()
-                    .orElse(ChemistryWord.FLOODED)
-                    .needed()
-                    .forEach(key -> needed(
-                            battery.place(),
-                            battery.part(),
-                            key,
-                            battery.label().get(key),
-                            findings));
-        }
         vehicle.auxiliary()
                 .flatMap(AuxiliaryEntry::link)
                 .ifPresent(link -> needed(link.place(), link.part(), "kind", link.kind(), findings));

@@ -10,6 +10,7 @@ import curbwatt.scenarios.file.Part;
 import curbwatt.scenarios.file.PartKind;
 import curbwatt.scenarios.file.Place;
 import curbwatt.scenarios.file.ScenarioFile;
+import curbwatt.scenarios.file.StudiesEntry;
 import curbwatt.scenarios.file.VehicleEntry;
 import curbwatt.scenarios.problem.Quoted;
 import curbwatt.scenarios.stock.Catalogue;
@@ -33,7 +34,19 @@ public record PartFilling(Catalogue catalogue, Findings findings) {
                 file.vehicle().map(this::vehicle),
                 file.scene(),
                 file.requirements(),
+                file.studies().map(this::studies),
                 file.trace());
+    }
+
+    private StudiesEntry studies(StudiesEntry entry) {
+        return new StudiesEntry(
+                entry.place(),
+                entry.settings(),
+                entry.size()
+                        .map(size -> size.offering(
+                                size.labels().stream().map(this::battery).toList())),
+                entry.idle(),
+                entry.odds());
     }
 
     private VehicleEntry vehicle(VehicleEntry entry) {

@@ -22,7 +22,10 @@ public final class ScenarioCheck {
             new EngineDeviceRule(),
             new SceneRule(),
             new UnderHoodRule(),
-            new RosterRule());
+            new RosterRule(),
+            new RequirementRule(),
+            new StudiesRule(),
+            new OddsRule());
 
     private ScenarioCheck() {}
 

@@ -9,6 +9,12 @@ public final class KeyUnit {
     private static final List<Map.Entry<String, String>> UNITS = List.of(
             Map.entry("PercentPerMonth", "% per month"),
             Map.entry("LitresPerHour", "L/h"),
+            Map.entry("PricePerLitre", "per L"),
+            Map.entry("PricePerHour", "per h"),
+            Map.entry("PricePerStart", "per start"),
+            Map.entry("PerYear", "per year"),
+            Map.entry("Years", "years"),
+            Map.entry("Price", "in money"),
             Map.entry("MvPerK", "mV/K"),
             Map.entry("Milliohm", "mΩ"),
             Map.entry("Percent", "%"),
@@ -22,8 +28,8 @@ public final class KeyUnit {
             Map.entry("S", "s"),
             Map.entry("H", "h"),
             Map.entry("M", "m"),
-            Map.entry("C", "°C"),
-            Map.entry("K", "K"));
+            Map.entry("K", "K"),
+            Map.entry("C", "°C"));
 
     private KeyUnit() {}
 

@@ -9,6 +9,9 @@ import java.util.Optional;
  * @param place where it stands
  * @param hold circuits that must stay supplied
  * @param restartMarginV room above the minimum cranking voltage (V)
+ * @param restartAfterParkedH hours parked after the scene, before the engine must start too (h)
+ * @param parkedAirC temperature of the air meanwhile (°C)
+ * @param noTripIn names of the phases in which no cutoff may open
  * @param leastChargePercent lowest state of charge allowed (percent)
  * @param leastAuxiliaryChargePercent lowest state of charge allowed of the auxiliary battery (percent)
  * @param leastVoltage lowest voltages allowed
@@ -17,6 +20,9 @@ public record RequirementsEntry(
         Place place,
         List<HoldEntry> hold,
         Optional<Double> restartMarginV,
+        Optional<Double> restartAfterParkedH,
+        Optional<Double> parkedAirC,
+        List<String> noTripIn,
         Optional<Double> leastChargePercent,
         Optional<Double> leastAuxiliaryChargePercent,
         List<LeastVoltageEntry> leastVoltage) {
@@ -24,6 +30,7 @@ public record RequirementsEntry(
     /** Takes missing lists as empty ones. */
     public RequirementsEntry {
         hold = hold == null ? List.of() : List.copyOf(hold);
+        noTripIn = noTripIn == null ? List.of() : List.copyOf(noTripIn);
         leastVoltage = leastVoltage == null ? List.of() : List.copyOf(leastVoltage);
     }
 
@@ -31,6 +38,7 @@ public record RequirementsEntry(
     public boolean isEmpty() {
         return hold.isEmpty()
                 && leastVoltage.isEmpty()
+                && noTripIn.isEmpty()
                 && restartMarginV.isEmpty()
                 && leastChargePercent.isEmpty()
                 && leastAuxiliaryChargePercent.isEmpty();

@@ -1,6 +1,8 @@
 package curbwatt.scenarios.file;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The top object.
@@ -11,6 +13,7 @@ import java.util.Optional;
  * @param vehicle the vehicle
  * @param scene what it goes through
  * @param requirements what is asked of it
+ * @param studies what studies of it look at
  * @param trace how densely the run is recorded
  */
 public record ScenarioFile(
@@ -20,4 +23,14 @@ public record ScenarioFile(
         Optional<VehicleEntry> vehicle,
         Optional<SceneEntry> scene,
         Optional<RequirementsEntry> requirements,
-        Optional<TraceEntry> trace) {}
+        Optional<StudiesEntry> studies,
+        Optional<TraceEntry> trace) {
+
+    /** Returns every battery of the file: those of the vehicle, and those that the fleet can buy. */
+    public List<BatteryEntry> batteries() {
+        return Stream.concat(
+                        vehicle.stream().flatMap(entry -> entry.batteries().stream()),
+                        studies.flatMap(StudiesEntry::size).stream().flatMap(size -> size.labels().stream()))
+                .toList();
+    }
+}

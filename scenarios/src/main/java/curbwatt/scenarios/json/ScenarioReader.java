@@ -9,6 +9,7 @@ import curbwatt.scenarios.problem.ScenarioException;
 import curbwatt.scenarios.problem.SourcePosition;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonPointer;
 import tools.jackson.core.TokenStreamLocation;
@@ -29,8 +30,14 @@ public final class ScenarioReader {
      * @param positions where everything stands
      * @param problems what was refused
      * @param spoilt places where something was refused, or is missing because its key was misspelt
+     * @param values what the text and the settings say: values by path, in their order
      */
-    public record Reading(ScenarioFile file, Positions positions, List<Problem> problems, List<Place> spoilt) {
+    public record Reading(
+            ScenarioFile file,
+            Positions positions,
+            List<Problem> problems,
+            List<Place> spoilt,
+            Map<String, String> values) {
         /** Copies the lists. */
         public Reading {
             problems = List.copyOf(problems);
@@ -70,13 +77,18 @@ public final class ScenarioReader {
         if (!tree.root().isObject()) {
             throw new ScenarioException(problems);
         }
+        Map<String, String> values = FlatTree.of(tree.root());
         refusal.spoilt().stream()
                 .sorted((a, b) -> b.pointer().compareTo(a.pointer()))
                 .forEach(place -> blank(tree.root(), place));
         markPlaces(tree.root(), Place.ROOT);
         dropBlanks(tree.root());
         return new Reading(
-                mapper.treeToValue(tree.root(), ScenarioFile.class), tree.positions(), problems, refusal.spoilt());
+                mapper.treeToValue(tree.root(), ScenarioFile.class),
+                tree.positions(),
+                problems,
+                refusal.spoilt(),
+                values);
     }
 
     /** Returns the JSON Schema of scenario files. */

@@ -22,7 +22,9 @@ import curbwatt.scenarios.file.FuseEntry;
 import curbwatt.scenarios.file.FuseWord;
 import curbwatt.scenarios.file.HoldEntry;
 import curbwatt.scenarios.file.IdleControlEntry;
+import curbwatt.scenarios.file.IdleEntry;
 import curbwatt.scenarios.file.InrushEntry;
+import curbwatt.scenarios.file.KelvinSpreadEntry;
 import curbwatt.scenarios.file.KeyUnit;
 import curbwatt.scenarios.file.LeastVoltageEntry;
 import curbwatt.scenarios.file.LinkEntry;
@@ -30,7 +32,9 @@ import curbwatt.scenarios.file.LinkWord;
 import curbwatt.scenarios.file.LoadEntry;
 import curbwatt.scenarios.file.MaterialWord;
 import curbwatt.scenarios.file.NodeWord;
+import curbwatt.scenarios.file.OddsEntry;
 import curbwatt.scenarios.file.OutputEntry;
+import curbwatt.scenarios.file.PercentSpreadEntry;
 import curbwatt.scenarios.file.PhaseEntry;
 import curbwatt.scenarios.file.Place;
 import curbwatt.scenarios.file.RandomDutyEntry;
@@ -39,16 +43,22 @@ import curbwatt.scenarios.file.RecloseWord;
 import curbwatt.scenarios.file.RequirementsEntry;
 import curbwatt.scenarios.file.ReturnWord;
 import curbwatt.scenarios.file.RosterEntry;
+import curbwatt.scenarios.file.SamplingWord;
 import curbwatt.scenarios.file.ScenarioFile;
 import curbwatt.scenarios.file.SceneEntry;
+import curbwatt.scenarios.file.SettingsEntry;
+import curbwatt.scenarios.file.SizeEntry;
 import curbwatt.scenarios.file.SpeedEntry;
+import curbwatt.scenarios.file.SpreadWord;
 import curbwatt.scenarios.file.StartEntry;
 import curbwatt.scenarios.file.StarterEntry;
 import curbwatt.scenarios.file.StepEntry;
+import curbwatt.scenarios.file.StudiesEntry;
 import curbwatt.scenarios.file.SyncWord;
 import curbwatt.scenarios.file.TraceEntry;
 import curbwatt.scenarios.file.UnderHoodEntry;
 import curbwatt.scenarios.file.VehicleEntry;
+import curbwatt.scenarios.file.VoltSpreadEntry;
 import java.lang.reflect.RecordComponent;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -99,6 +109,14 @@ class SchemaAgreementTest {
             Map.entry("idleControl", IdleControlEntry.class),
             Map.entry("automaticStart", AutomaticStartEntry.class),
             Map.entry("engine", EngineEntry.class),
+            Map.entry("studies", StudiesEntry.class),
+            Map.entry("settings", SettingsEntry.class),
+            Map.entry("size", SizeEntry.class),
+            Map.entry("idle", IdleEntry.class),
+            Map.entry("odds", OddsEntry.class),
+            Map.entry("percentSpread", PercentSpreadEntry.class),
+            Map.entry("kelvinSpread", KelvinSpreadEntry.class),
+            Map.entry("voltSpread", VoltSpreadEntry.class),
             Map.entry("underHood", UnderHoodEntry.class),
             Map.entry("trace", TraceEntry.class));
 
@@ -188,6 +206,10 @@ class SchemaAgreementTest {
                 Arguments.of("load", "sync", SyncWord.values()),
                 Arguments.of("load", "behaviour", BehaviourWord.values()),
                 Arguments.of("reclose", "when", RecloseWord.values()),
+                Arguments.of("odds", "sampling", SamplingWord.values()),
+                Arguments.of("percentSpread", "distribution", SpreadWord.values()),
+                Arguments.of("kelvinSpread", "distribution", SpreadWord.values()),
+                Arguments.of("voltSpread", "distribution", SpreadWord.values()),
                 Arguments.of("phase", "engine", EngineWord.values()));
     }
 }
