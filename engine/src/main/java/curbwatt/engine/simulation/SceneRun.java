@@ -72,7 +72,9 @@ final class SceneRun {
         CrankProbe crank = new CrankProbe(vehicle.starting(), bank.circuits, link);
         restart = new Restart(crank, stepping, book, vehicle.battery().name());
         settling = new Settling(stepping, bank, engine, book);
+        // an automatic start is only seen edge by edge
         envelope = fidelity == Fidelity.RESOLVED
+                        || vehicle.engine().automaticStart().isPresent()
                 ? Optional.empty()
                 : Optional.of(new Envelope(
                         bank,
