@@ -49,6 +49,8 @@ class ArchitectureTest {
             simulation.book:    battery load powertrain event vehicle scene result simulation.part
             simulation.device:  load control powertrain event link protection vehicle scene \
                                 simulation.clock simulation.part simulation.network simulation.book
+            simulation.envelope: battery load control vehicle simulation.clock simulation.record simulation.part \
+                                 simulation.network simulation.book simulation.device
             simulation:    *
             days:          quantity battery load event vehicle scene result simulation simulation.record wear
             verdict:       quantity alternator powertrain event control vehicle scene result

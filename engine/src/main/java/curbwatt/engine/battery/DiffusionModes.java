@@ -21,6 +21,8 @@ import java.util.Objects;
  */
 public final class DiffusionModes {
     private static final double SECONDS_PER_HOUR = 3600;
+    /** Share of a time constant under which a series replaces the recurrence: both lose 1e-9 there. */
+    private static final double SHORT = 0.02;
 
     private final double[] timeConstantH;
     private final double[] weight;
@@ -90,6 +92,44 @@ public final class DiffusionModes {
         for (int m = 0; m < reachH.length; m++) {
             // expm1 keeps all digits of the small change that a flash of some milliseconds makes
             boundAh[m] -= (reachH[m] * currentA - boundAh[m]) * Math.expm1(-durationH / timeConstantH[m]);
+        }
+    }
+
+    /**
+     * Moves the bound charges through a time in which the drive runs along a parabola, exactly.
+     *
+     * <pre>
+     *   x(t) = x0 e^(−z) + w t (d0 φ1 + d1 φ2 + d2 φ3),   z = t/τ,   φ(n+1) = (1 − n φn)/z,   φ1 = (1 − e^(−z))/z
+     * </pre>
+     *
+     * <p>The drive is the discharging current and γ times the charging one, d0 + d1 u + d2 u² with u from 0 to 1.
+     *
+     * @param boundAh bound charge of each mode, Ah; overwritten
+     * @param constantA d0, A
+     * @param linearA d1, A
+     * @param squareA d2, A
+     * @param durationS length of the time, s, above 0
+     */
+    public void advance(double[] boundAh, double constantA, double linearA, double squareA, double durationS) {
+        double durationH = durationS / SECONDS_PER_HOUR;
+        for (int m = 0; m < boundAh.length; m++) {
+            double z = durationH / timeConstantH[m];
+            double approach = -Math.expm1(-z);
+            double first;
+            double second;
+            double third;
+            if (z < SHORT) {
+                // the recurrence loses digits here, the series does not
+                first = 1 - z / 2 * (1 - z / 3 * (1 - z / 4 * (1 - z / 5)));
+                second = 0.5 - z / 6 * (1 - z / 4 * (1 - z / 5));
+                third = 1.0 / 3 - z / 12 * (1 - z / 5);
+            } else {
+                first = approach / z;
+                second = (1 - first) / z;
+                third = (1 - 2 * second) / z;
+            }
+            boundAh[m] += -boundAh[m] * approach
+                    + weight[m] * durationH * (constantA * first + linearA * second + squareA * third);
         }
     }
 

@@ -1,24 +1,22 @@
 package curbwatt.engine.simulation;
 
 import curbwatt.engine.event.EventKind;
-import curbwatt.engine.result.CrankCheck;
 import curbwatt.engine.result.RunResult;
 import curbwatt.engine.scene.Phase;
 import curbwatt.engine.scene.Scene;
 import curbwatt.engine.simulation.book.PhaseBook;
 import curbwatt.engine.simulation.book.RunBook;
 import curbwatt.engine.simulation.device.Actions;
+import curbwatt.engine.simulation.device.CalmWatch;
 import curbwatt.engine.simulation.device.EngineWatch;
 import curbwatt.engine.simulation.device.PackState;
-import curbwatt.engine.simulation.device.RestartWatch;
+import curbwatt.engine.simulation.envelope.Envelope;
+import curbwatt.engine.simulation.envelope.LongStepView;
 import curbwatt.engine.simulation.network.CrankProbe;
-import curbwatt.engine.simulation.part.Batteries;
-import curbwatt.engine.simulation.part.CircuitState;
 import curbwatt.engine.simulation.part.EngineState;
 import curbwatt.engine.simulation.part.LinkState;
 import curbwatt.engine.simulation.part.LoadBank;
 import curbwatt.engine.simulation.record.Recorder;
-import curbwatt.engine.vehicle.BusNode;
 import curbwatt.engine.vehicle.Vehicle;
 import java.util.Optional;
 
@@ -40,12 +38,14 @@ final class SceneRun {
     private final LoadBank bank;
     private final EngineState engine;
     private final Stepping stepping;
-    private final CrankProbe crank;
     private final RunBook book;
     private final Actions actions;
     private final EngineWatch watch;
     private final Optional<PackState> pack;
-    private final RestartWatch restart;
+    private final Restart restart;
+    private final Settling settling;
+    private final Optional<Envelope> envelope;
+    private final LongStepView longView;
     private final StepView view;
     private double timeS;
     /**
@@ -54,7 +54,7 @@ final class SceneRun {
      */
     private double devicesS;
 
-    SceneRun(Vehicle vehicle, Scene scene, StepControl control, Recorder recorder) {
+    SceneRun(Vehicle vehicle, Scene scene, StepControl control, Fidelity fidelity, Recorder recorder) {
         this.vehicle = vehicle;
         this.scene = scene;
         this.recorder = recorder;
@@ -62,7 +62,6 @@ final class SceneRun {
         engine = new EngineState(vehicle);
         Optional<LinkState> link = vehicle.auxiliary().map(second -> new LinkState(second.link()));
         stepping = new Stepping(vehicle, scene, control, bank, engine, link);
-        crank = new CrankProbe(vehicle.starting(), bank.circuits, link);
         book = new RunBook(vehicle, stepping.batteries, bank.circuits, link);
         actions = new Actions(bank, vehicle, link, book);
         watch = new EngineWatch(vehicle.engine(), actions::tap);
@@ -70,8 +69,31 @@ final class SceneRun {
                 .flatMap(second -> second.protection()
                         .map(protection -> new PackState(
                                 protection, second.installation().name(), stepping.batteries.auxiliary(), book)));
-        restart = new RestartWatch(book, vehicle.battery().name());
+        CrankProbe crank = new CrankProbe(vehicle.starting(), bank.circuits, link);
+        restart = new Restart(crank, stepping, book, vehicle.battery().name());
+        settling = new Settling(stepping, bank, engine, book);
+        // an automatic start is only seen edge by edge
+        envelope = fidelity == Fidelity.RESOLVED
+                        || vehicle.engine().automaticStart().isPresent()
+                ? Optional.empty()
+                : Optional.of(new Envelope(
+                        bank,
+                        engine,
+                        stepping.batteries,
+                        stepping.network(),
+                        actions,
+                        watch,
+                        new CalmWatch(bank, actions, link, watch, pack, engine),
+                        control.bendV()));
         view = new StepView(stepping, actions.taps(), actions.cutoffs().stream().findFirst(), book.engine());
+        longView = envelope.map(found -> new LongStepView(
+                        found,
+                        stepping.batteries,
+                        bank.circuits.size(),
+                        actions.taps(),
+                        actions.cutoffs().stream().findFirst(),
+                        book.engine()))
+                .orElse(null);
     }
 
     RunResult run() {
@@ -80,7 +102,9 @@ final class SceneRun {
             begin(phase, i == 0);
             double endS = scene.startS(i + 1);
             while (endS - timeS > ONE_INSTANT_S) {
-                step(endS);
+                if (envelope.isEmpty() || !longStep(envelope.get(), endS)) {
+                    step(endS);
+                }
             }
             timeS = endS;
             end(phase, i == scene.phases().size() - 1);
@@ -111,8 +135,8 @@ final class SceneRun {
 
     /** Cranks the engine, if the battery can. */
     private boolean start(String subject) {
-        double lowestV = crank.lowestV(stepping.batteries);
-        boolean starts = lowestV >= crank.minimumV(stepping.batteries);
+        double lowestV = restart.lowestV();
+        boolean starts = restart.starts();
         event(starts ? EventKind.ENGINE_STARTED : EventKind.ENGINE_DID_NOT_START, subject, lowestV);
         if (starts) {
             engine.start(timeS, stepping.batteries.starter().temperatureC());
@@ -127,30 +151,51 @@ final class SceneRun {
             actions.engineRuns(timeS, stepping.endV(), stepping.starterCharge());
             restart.rest();
         } else {
-            restart.begin(timeS, crank.marginV(stepping.batteries), stepping.endV(), stepping.starterCharge());
+            restart.begin(timeS);
         }
     }
 
     private void end(Phase phase, boolean last) {
         if (!engine.runs()) {
-            followRestart();
+            restart.follow(timeS);
         }
         if (!engine.runs() || last) {
-            Batteries batteries = stepping.batteries;
-            book.crankCheck(new CrankCheck(
-                    timeS,
-                    phase.name(),
-                    batteries.starter().temperatureC(),
-                    crank.lowestV(batteries),
-                    crank.lowestV(batteries, false),
-                    crank.minimumV(batteries)));
+            book.crankCheck(restart.check(timeS, phase));
         }
         book.endPhase();
     }
 
+    /** Takes a step over many flashes, if nothing but flashes may switch in it. */
+    private boolean longStep(Envelope found, double phaseEndS) {
+        bank.passEdges(timeS);
+        longView.before();
+        double edgesFromS = recorder.edgesFromS(timeS);
+        double lengthS = edgesFromS <= timeS ? 0 : found.tryFrom(timeS, Math.min(phaseEndS, edgesFromS), stepping.end);
+        if (lengthS == 0) {
+            return false;
+        }
+        double endS = timeS + lengthS < phaseEndS - ONE_INSTANT_S ? timeS + lengthS : phaseEndS;
+        if (!engine.runs()) {
+            restart.follow(found, timeS, lengthS);
+        }
+        found.addTo(book);
+        if (recorder.isWatching()) {
+            longView.show(recorder, timeS, endS);
+        }
+        found.take(stepping.end);
+        stepping.start.takeFrom(stepping.end);
+        book.endLongStep();
+        if (!engine.runs()) {
+            book.noteCold();
+        }
+        bank.arrive(endS);
+        timeS = endS;
+        return true;
+    }
+
     private void step(double phaseEndS) {
         bank.passEdges(timeS);
-        settle();
+        settling.settle(timeS);
         double edgeS = Math.min(phaseEndS, bank.nextEdgeS());
         double lengthS = stepping.tryFrom(timeS, Math.min(edgeS - timeS, engine.straightForS(timeS)));
         double actsS = firstS(lengthS);
@@ -168,7 +213,7 @@ final class SceneRun {
         if (acts) {
             act(devicesS <= actsS + ONE_INSTANT_S);
         } else if (!engine.runs() && restart.isDue(timeS)) {
-            followRestart();
+            restart.follow(timeS);
         }
     }
 
@@ -179,51 +224,6 @@ final class SceneRun {
                 .orElse(Double.POSITIVE_INFINITY);
         double engineS = watch.firstS(timeS, lengthS, stepping.start, stepping.end, engine);
         return Math.min(devicesS, Math.min(packS, engineS));
-    }
-
-    /** Solves the start of a step; what has no operating point falls silent, one circuit at a time. */
-    private void settle() {
-        while (true) {
-            switch (stepping.solveStart(timeS)) {
-                case SOLVED -> {
-                    return;
-                }
-                case CIRCUIT_COLLAPSED -> {
-                    CircuitState failed = stepping.network().failedCircuit();
-                    event(EventKind.VOLTAGE_COLLAPSED, failed.circuit.name(), stepping.start.starter.nodeV);
-                    collapse(bank.circuits.indexOf(failed));
-                }
-                case NODE_COLLAPSED -> {
-                    BusNode node = stepping.network().failedNode();
-                    String subject = node == BusNode.STARTER ? "node" : "equipment node";
-                    event(EventKind.VOLTAGE_COLLAPSED, subject, stepping.start.starter.nodeV);
-                    fallSilent(node);
-                }
-            }
-        }
-    }
-
-    /** Takes everything off a node that has no operating point: its circuits, and then the starter. */
-    private void fallSilent(BusNode node) {
-        boolean fed = false;
-        for (int c = 0; c < bank.circuits.size(); c++) {
-            if (bank.circuits.get(c).circuit.node() == node) {
-                fed |= bank.circuits.get(c).isFed();
-                collapse(c);
-            }
-        }
-        if (!fed && !engine.letGoOfStarter(timeS)) {
-            throw new IllegalStateException(
-                    "no operating point at " + timeS + " s with nothing left on the " + node + " node");
-        }
-    }
-
-    private void collapse(int place) {
-        CircuitState circuit = bank.circuits.get(place);
-        if (circuit.isFed()) {
-            bank.collapse(circuit, timeS);
-            book.lost(place, timeS, circuit.circuit.name());
-        }
     }
 
     private void take(double lengthS, double endS) {
@@ -243,15 +243,16 @@ final class SceneRun {
     }
 
     private void act(boolean deviceActs) {
+        envelope.ifPresent(Envelope::interrupt);
         if (!engine.runs()) {
-            followRestart();
+            restart.follow(timeS);
         }
         if (deviceActs) {
             actions.act(timeS, stepping.end, stepping.starterCharge());
         }
         actOnEngine();
         if (!engine.runs()) {
-            restart.begin(timeS, crank.marginV(stepping.batteries), stepping.endV(), stepping.starterCharge());
+            restart.begin(timeS);
         }
     }
 
@@ -277,10 +278,5 @@ final class SceneRun {
                 engineChanged();
             }
         });
-    }
-
-    private void followRestart() {
-        restart.ask(timeS, crank.marginV(stepping.batteries), stepping.endV(), stepping.starterCharge());
-        book.noteCold();
     }
 }

@@ -43,6 +43,11 @@ public record Simulation(Vehicle vehicle, Scene scene) {
 
     /** Runs it with steps of another fineness. */
     public RunResult run(Recorder recorder, StepControl control) {
-        return new SceneRun(vehicle, scene, control, recorder).run();
+        return run(recorder, control, Fidelity.RESOLVED);
+    }
+
+    /** Runs it edge by edge, or with steps of another fineness. */
+    public RunResult run(Recorder recorder, StepControl control, Fidelity fidelity) {
+        return new SceneRun(vehicle, scene, control, fidelity, recorder).run();
     }
 }

@@ -15,6 +15,7 @@ import curbwatt.engine.result.RunResult;
 import curbwatt.engine.scene.DayPlan;
 import curbwatt.engine.scene.InitialState;
 import curbwatt.engine.scene.Roster;
+import curbwatt.engine.simulation.Fidelity;
 import curbwatt.engine.simulation.Simulation;
 import curbwatt.engine.simulation.StepControl;
 import curbwatt.engine.simulation.record.Recorder;
@@ -154,7 +155,8 @@ class RosterStudyTest {
     void steadyLoadsStandForTheResolvedDay() {
         Roster day = Duty.roster(1, EASY);
         RosterResult steady = new RosterStudy(Duty.truck(), day).run();
-        RunResult resolved = Simulation.of(Duty.truck(), day.asScene()).run(Recorder.none());
+        RunResult resolved =
+                Simulation.of(Duty.truck(), day.asScene()).run(Recorder.none(), StepControl.usual(), Fidelity.RESOLVED);
         double awayFraction = steady.run().endChargeFraction() - resolved.endChargeFraction();
         assertThat(awayFraction).isCloseTo(0, within(1e-3));
         assertThat(steady.run().charge().loadsAh())

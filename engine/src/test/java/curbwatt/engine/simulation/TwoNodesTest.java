@@ -101,13 +101,13 @@ class TwoNodesTest {
                 STARTER.condition());
         Scene scene = Vehicles.scene(0.9, 15, Vehicles.off(3 * 3600, 15));
         RunResult two = Simulation.of(vehicle(new BatteryLink.Solid(0), STARTER, 0.9, Optional.empty()), scene)
-                .run(Recorder.none());
+                .run(Recorder.none(), StepControl.usual(), Fidelity.RESOLVED);
         Vehicle single = Vehicles.vehicle(
                 twice,
                 List.of(
                         new Circuit("chassis", 0, List.of(Vehicles.steady("chassis", 3, 1))),
                         new Circuit("equipment", 0.01, EQUIPMENT)));
-        RunResult whole = Simulation.of(single, scene).run(Recorder.none());
+        RunResult whole = Simulation.of(single, scene).run(Recorder.none(), StepControl.usual(), Fidelity.RESOLVED);
         assertThat(two.lowestV()).isCloseTo(whole.lowestV(), within(1e-5));
         for (BatterySummary battery : two.batteries()) {
             assertThat(battery.endChargeFraction()).isCloseTo(whole.endChargeFraction(), within(1e-8));

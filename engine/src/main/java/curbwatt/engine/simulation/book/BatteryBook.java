@@ -43,27 +43,42 @@ final class BatteryBook {
     }
 
     /** Adds a step that ends in the battery's present state. */
-    public void add(double lengthS, NodePoint start, NodePoint end) {
+    void add(double lengthS, NodePoint start, NodePoint end) {
         double half = 0.5 * lengthS;
+        double endCharge = battery.stateOfChargeFraction();
+        add(half, start, reference.restVoltageV(stepStartCharge));
+        add(half, end, reference.restVoltageV(endCharge));
         double deliveredAs = half * (start.batteryA() + end.batteryA());
+        pass(deliveredAs);
+        moved(endCharge);
+    }
+
+    /** Adds so much time at one instant of a long step, at which the battery had a charge. */
+    void addShare(double weightS, NodePoint point, double charge) {
+        add(weightS, point, reference.restVoltageV(charge));
+        pass(weightS * point.batteryA());
+    }
+
+    private void pass(double deliveredAs) {
         if (deliveredAs > 0) {
             dischargedAs += deliveredAs;
         } else {
             chargedAs -= deliveredAs;
         }
-        gassedAs += half * (start.gasA + end.gasA);
-        selfDischargedAs += lengthS * battery.selfDischargeA();
-        gassingWs += half * (start.nodeV * start.gasA + end.nodeV * end.gasA);
-        double endCharge = battery.stateOfChargeFraction();
-        double startRestV = reference.restVoltageV(stepStartCharge);
-        double endRestV = reference.restVoltageV(endCharge);
-        lossWs += half
-                * ((startRestV - start.nodeV) * start.mainA
-                        + (endRestV - end.nodeV) * end.mainA
-                        + battery.selfDischargeA() * (startRestV + endRestV));
+    }
+
+    private void add(double weightS, NodePoint point, double restV) {
+        gassedAs += weightS * point.gasA;
+        selfDischargedAs += weightS * battery.selfDischargeA();
+        gassingWs += weightS * point.nodeV * point.gasA;
+        lossWs += weightS * ((restV - point.nodeV) * point.mainA + battery.selfDischargeA() * restV);
+        lowestV = Math.min(lowestV, point.nodeV);
+    }
+
+    /** Notes the charge at a step's end. */
+    void moved(double endCharge) {
         stepStartCharge = endCharge;
         lowestCharge = Math.min(lowestCharge, endCharge);
-        lowestV = Math.min(lowestV, Math.min(start.nodeV, end.nodeV));
     }
 
     /** Notes how far the battery is from freezing. */

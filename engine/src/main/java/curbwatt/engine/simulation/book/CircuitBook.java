@@ -26,7 +26,7 @@ final class CircuitBook {
         this.place = place;
     }
 
-    public void add(double fromS, double lengthS, OperatingPoint start, OperatingPoint end) {
+    public void add(double lengthS, double fromS, double toS, OperatingPoint start, OperatingPoint end) {
         if (!state.isFed()) {
             disconnectedS += lengthS;
             return;
@@ -34,7 +34,7 @@ final class CircuitBook {
         chargeAs += 0.5 * lengthS * (start.circuitA[place] + end.circuitA[place]);
         peakA = Math.max(peakA, Math.max(start.circuitA[place], end.circuitA[place]));
         noteVoltage(fromS, start.farV[place]);
-        noteVoltage(fromS + lengthS, end.farV[place]);
+        noteVoltage(toS, end.farV[place]);
         for (int i = 0; i < state.loads.size(); i++) {
             LoadState load = state.loads.get(i);
             if (load.droppedOut) {

@@ -25,15 +25,16 @@ public final class EngineBook {
         starts++;
     }
 
-    public void add(double fromS, double lengthS, OperatingPoint start, OperatingPoint end, EngineState engine) {
+    /** Adds so much time at the mean of the rates at two instants. */
+    void add(double weightS, double fromS, double toS, OperatingPoint start, OperatingPoint end, EngineState engine) {
         if (!engine.runs()) {
             return;
         }
-        runS += lengthS;
+        runS += weightS;
         if (fuel.isPresent()) {
             double rate = fuel.get().litresPerH(engine.rpm(fromS), watts(start))
-                    + fuel.get().litresPerH(engine.rpm(fromS + lengthS), watts(end));
-            litres += 0.5 * rate * lengthS / SECONDS_PER_HOUR;
+                    + fuel.get().litresPerH(engine.rpm(toS), watts(end));
+            litres += 0.5 * rate * weightS / SECONDS_PER_HOUR;
         }
     }
 

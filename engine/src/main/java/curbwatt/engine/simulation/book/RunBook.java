@@ -84,24 +84,56 @@ public final class RunBook {
     /** Adds a step that ends in the batteries' present state. */
     public void add(double startS, double lengthS, OperatingPoint start, OperatingPoint end, EngineState engine) {
         steps++;
-        engineBook.add(startS, lengthS, start, end, engine);
         batteryBooks.get(0).add(lengthS, start.starter, end.starter);
         if (batteries.areTwo()) {
             batteryBooks.get(1).add(lengthS, start.equipment, end.equipment);
-            link.orElseThrow().add(lengthS, start, end);
         }
-        ledger.add(lengthS, start, end);
-        phase.add(lengthS, start, end);
+        add(lengthS, startS, startS + lengthS, start, end, engine);
+    }
+
+    /**
+     * Adds so much time at one instant of a long step, in one combination of lit loads.
+     *
+     * @param at the batteries at that instant
+     */
+    public void addShare(double weightS, double timeS, OperatingPoint point, Batteries at, EngineState engine) {
+        batteryBooks.get(0).addShare(weightS, point.starter, at.starter().stateOfChargeFraction());
+        if (batteries.areTwo()) {
+            batteryBooks
+                    .get(1)
+                    .addShare(weightS, point.equipment, at.auxiliary().stateOfChargeFraction());
+        }
+        add(weightS, timeS, timeS, point, point, engine);
+    }
+
+    /** Ends a long step, after its shares were added and the batteries moved. */
+    public void endLongStep() {
+        steps++;
+        batteryBooks.get(0).moved(batteries.starter().stateOfChargeFraction());
+        if (batteries.areTwo()) {
+            batteryBooks.get(1).moved(batteries.auxiliary().stateOfChargeFraction());
+        }
+    }
+
+    private void add(
+            double weightS, double fromS, double toS, OperatingPoint start, OperatingPoint end, EngineState engine) {
+        engineBook.add(weightS, fromS, toS, start, end, engine);
+        if (batteries.areTwo()) {
+            link.orElseThrow().add(weightS, start, end);
+        }
+        ledger.add(weightS, start, end);
+        phase.add(weightS, start, end);
         for (int c = 0; c < circuits.size(); c++) {
-            circuits.get(c).add(startS, lengthS, start, end);
+            circuits.get(c).add(weightS, fromS, toS, start, end);
         }
-        if (start.starter.nodeV < lowestV) {
-            lowestV = start.starter.nodeV;
-            lowestAtS = startS;
-        }
-        if (end.starter.nodeV < lowestV) {
-            lowestV = end.starter.nodeV;
-            lowestAtS = startS + lengthS;
+        noteVoltage(fromS, start.starter.nodeV);
+        noteVoltage(toS, end.starter.nodeV);
+    }
+
+    private void noteVoltage(double timeS, double nodeV) {
+        if (nodeV < lowestV) {
+            lowestV = nodeV;
+            lowestAtS = timeS;
         }
     }
 

@@ -17,6 +17,26 @@ public interface EdgeTrain {
     /** Passes the next edge. */
     void advance();
 
+    /** Passes all edges up to a time (ns); true: there was one. */
+    default boolean passTo(long timeNs) {
+        boolean passed = false;
+        while (nextEdgeNs() <= timeNs) {
+            advance();
+            passed = true;
+        }
+        return passed;
+    }
+
+    /** Time after which the edges repeat; never: they don't, or there are none (ns). */
+    default long periodNs() {
+        return NEVER;
+    }
+
+    /** Edges in one period. */
+    default int edges() {
+        return 0;
+    }
+
     /** The edges of a pattern, standing before the scene's start. */
     static EdgeTrain of(LoadPattern pattern) {
         return pattern instanceof LoadPattern.RandomDuty random ? new RandomTrain(random) : FlashCycle.of(pattern);

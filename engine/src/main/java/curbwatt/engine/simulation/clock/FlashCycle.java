@@ -11,7 +11,7 @@ import java.util.TreeSet;
  *
  * <p>Times are whole nanoseconds, so that edges that coincide on paper coincide here, after any number of cycles.
  */
-final class FlashCycle implements EdgeTrain {
+public final class FlashCycle implements EdgeTrain {
 
     private static final double NS_PER_MS = 1e6;
     private static final double NS_PER_S = 1e9;
@@ -93,5 +93,43 @@ final class FlashCycle implements EdgeTrain {
             next = 0;
             cycleStartNs += periodNs;
         }
+    }
+
+    /** As edge by edge, but whole periods at once. */
+    @Override
+    public boolean passTo(long timeNs) {
+        if (edgeNs.length == 0 || nextEdgeNs() > timeNs) {
+            return false;
+        }
+        cycleStartNs += periodNs * ((timeNs - nextEdgeNs()) / periodNs);
+        while (nextEdgeNs() <= timeNs) {
+            advance();
+        }
+        return true;
+    }
+
+    @Override
+    public long periodNs() {
+        return edgeNs.length == 0 ? NEVER : periodNs;
+    }
+
+    @Override
+    public int edges() {
+        return edgeNs.length;
+    }
+
+    /** Time of an edge within the period (ns). */
+    public long edgeNs(int edge) {
+        return edgeNs[edge];
+    }
+
+    /** Whether the pattern is on after an edge. */
+    public boolean isLitAfter(int edge) {
+        return litAfter[edge];
+    }
+
+    /** Time of the last edge passed (ns); before the first it lies before the scene's start. */
+    public long lastEdgeNs() {
+        return next == 0 ? cycleStartNs - periodNs + edgeNs[edgeNs.length - 1] : cycleStartNs + edgeNs[next - 1];
     }
 }

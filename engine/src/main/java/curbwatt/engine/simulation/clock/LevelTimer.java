@@ -59,6 +59,40 @@ public final class LevelTimer {
         }
     }
 
+    /**
+     * Time for which readings between two bounds leave it as it is: counting on, or not counting; 0: they lie on both
+     * sides of its level (s).
+     */
+    public double calmForS(double lowestV, double highestV) {
+        boolean beyond = isBeyond(lowestV);
+        if (beyond != isBeyond(highestV)) {
+            return 0;
+        }
+        return beyond ? Math.max(0, delayS - Math.max(heldS, 0)) : Double.POSITIVE_INFINITY;
+    }
+
+    /** Takes note of a time through which all readings were on the side of one. */
+    public void advanceCalm(double readingV, double durationS) {
+        heldS = isBeyond(readingV) ? Math.max(heldS, 0) + durationS : NOT_BEYOND;
+    }
+
+    /** Time for which a cycle just passed may be repeated before the delay is over (s). */
+    public double repeatsForS(double cycleS) {
+        return heldS >= cycleS ? Math.max(0, delayS - heldS) : Double.POSITIVE_INFINITY;
+    }
+
+    /** Takes note of whole cycles like the one just passed: what counted through all of it counts on. */
+    public void repeat(double cycleS, double durationS) {
+        if (heldS >= cycleS) {
+            heldS += durationS;
+        }
+    }
+
+    /** Level that it compares with (V). */
+    public double levelV() {
+        return levelV;
+    }
+
     private double expiryS(Reading reading, double fromS, double toS, double startHeldS) {
         boolean endsBeyond = isBeyond(reading.at(toS));
         if (startHeldS < 0) {

@@ -53,6 +53,11 @@ public final class Actions {
         return cutoffs;
     }
 
+    /** Where a cutoff senses. */
+    public SenseTap tap(int cutoff) {
+        return taps[cutoff];
+    }
+
     /** Where the cutoffs sense, in the vehicle's order. */
     public List<SenseTap> taps() {
         return List.of(taps);

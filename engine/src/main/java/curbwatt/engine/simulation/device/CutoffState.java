@@ -132,4 +132,61 @@ public final class CutoffState {
         filteredV = readingEndV();
         engineOffS = engineRuns ? 0 : engineOffS + reading.lengthS();
     }
+
+    /** Whether its reading follows the voltage late. */
+    public boolean isFiltered() {
+        return settings.filterTimeConstantS() > 0;
+    }
+
+    /** Reading at the end of the last step (V); not a number before the first. */
+    public double filteredV() {
+        return filteredV;
+    }
+
+    /** Time for which readings between two bounds make it do nothing (s); 0: it might act, or start or stop counting. */
+    double calmForS(double lowestV, double highestV, boolean engineRuns) {
+        double calmS = (warned ? clearTimer : warningTimer).calmForS(lowestV, highestV);
+        if (!open) {
+            return Math.min(Math.min(calmS, limitS(engineRuns)), tripTimer.calmForS(lowestV, highestV));
+        }
+        return openedByLimit ? calmS : Math.min(calmS, recloseTimer.calmForS(lowestV, highestV));
+    }
+
+    /** Takes note of a time through which {@link #calmForS} held, with one of the readings and the last. */
+    void advanceCalm(double durationS, double readingV, double endV, boolean engineRuns) {
+        tripTimer.advanceCalm(readingV, durationS);
+        warningTimer.advanceCalm(readingV, durationS);
+        clearTimer.advanceCalm(readingV, durationS);
+        recloseTimer.advanceCalm(readingV, durationS);
+        filteredV = endV;
+        engineOffS = engineRuns ? 0 : engineOffS + durationS;
+    }
+
+    /** Time for which the cycle just passed may be repeated without an act (s). */
+    double repeatsForS(double cycleS, boolean engineRuns) {
+        double timerS = Math.min(
+                (open ? recloseTimer : tripTimer).repeatsForS(cycleS),
+                (warned ? clearTimer : warningTimer).repeatsForS(cycleS));
+        return open ? timerS : Math.min(timerS, limitS(engineRuns));
+    }
+
+    /** Takes note of whole cycles like the one just passed, and of the reading after them. */
+    void repeat(double cycleS, double durationS, double endV, boolean engineRuns) {
+        tripTimer.repeat(cycleS, durationS);
+        warningTimer.repeat(cycleS, durationS);
+        clearTimer.repeat(cycleS, durationS);
+        recloseTimer.repeat(cycleS, durationS);
+        filteredV = endV;
+        engineOffS = engineRuns ? 0 : engineOffS + durationS;
+    }
+
+    /** Level that switches its contact at present (V). */
+    double switchLevelV() {
+        return (open ? recloseTimer : tripTimer).levelV();
+    }
+
+    /** Level at which its warning begins or ends (V). */
+    double warningLevelV() {
+        return warningTimer.levelV();
+    }
 }

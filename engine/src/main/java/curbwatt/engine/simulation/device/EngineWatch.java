@@ -146,4 +146,46 @@ public final class EngineWatch {
             AutomaticStart device, AutomaticStart.State state, double timeS, OperatingPoint at, EngineState engine) {
         return device.next(state, timeS, engine.phase().mode(), startTap.voltageV(at), at.starter.batteryA());
     }
+
+    /** Time for which figures between two bounds leave the devices at what they do or wait for (s); 0: they might not. */
+    double calmForS(double timeS, OperatingPoint lowest, OperatingPoint highest, EngineState engine) {
+        double calmS = Double.POSITIVE_INFINITY;
+        if (highIdle.isPresent() && engine.idles()) {
+            HighIdleControl control = highIdle.get();
+            HighIdleControl.State now = idle(control, idleState, timeS, lowest, engine);
+            if (now.raised() != idleState.raised() || changes(idleTap, lowest, highest, control::wishes, now)) {
+                return 0;
+            }
+            calmS = dueS(control.actsAtS(now), timeS);
+        }
+        if (automatic.isPresent() && engine.phase().mode() == EngineMode.OFF) {
+            AutomaticStart device = automatic.get();
+            AutomaticStart.State now = automatic(device, startState, timeS, lowest, engine);
+            if (now.running() != startState.running() || changes(startTap, lowest, highest, device::wishes, now)) {
+                return 0;
+            }
+            calmS = Math.min(calmS, dueS(device.actsAtS(now), timeS));
+        }
+        return calmS;
+    }
+
+    /** What a device wishes in a state, with a sensed voltage and a battery current. */
+    private interface Wishes<S> {
+        boolean at(S state, double sensedV, double batteryA);
+    }
+
+    private static <S> boolean changes(
+            SenseTap tap, OperatingPoint lowest, OperatingPoint highest, Wishes<S> wishes, S state) {
+        double lowV = tap.voltageV(lowest);
+        double highV = tap.voltageV(highest);
+        double lowA = lowest.starter.batteryA();
+        double highA = highest.starter.batteryA();
+        boolean first = wishes.at(state, lowV, lowA);
+        // a wish may end where a charge does
+        double betweenA = lowA < 0 && highA > 0 ? 0 : lowA;
+        return first != wishes.at(state, highV, lowA)
+                || first != wishes.at(state, lowV, highA)
+                || first != wishes.at(state, highV, highA)
+                || first != wishes.at(state, lowV, betweenA);
+    }
 }

@@ -46,6 +46,11 @@ public final class PackState {
         battery.allow(state.allowsCharge(), state.allowsDischarge());
     }
 
+    /** Whether readings between two bounds let it do nothing, and wait for nothing. */
+    boolean isCalm(NodePoint lowest, NodePoint highest) {
+        return changesInS(lowest) == Double.POSITIVE_INFINITY && changesInS(highest) == Double.POSITIVE_INFINITY;
+    }
+
     private PackReading reading(NodePoint point) {
         return new PackReading(point.nodeV, point.batteryA(), battery.temperatureC());
     }

@@ -14,7 +14,7 @@ import java.util.OptionalDouble;
 public final class RestartWatch {
 
     /** Time between two askings (s). */
-    static final double INTERVAL_S = 10;
+    public static final double INTERVAL_S = 10;
 
     private final RunBook book;
     private final String subject;
@@ -63,6 +63,11 @@ public final class RestartWatch {
         }
         lastS = timeS;
         lastV = marginV;
+    }
+
+    /** Whether the margin was lost when last asked for. */
+    public boolean isLost() {
+        return lost;
     }
 
     public OptionalDouble firstLostS() {

@@ -58,6 +58,14 @@ public final class Batteries {
         }
     }
 
+    /** Lets currents that run along parabolas flow through a share of the time that these span. */
+    public void advance(DriveCurve starterCurve, DriveCurve auxiliaryCurve, double share, double wholeS) {
+        starter.advance(starterCurve, share, wholeS);
+        if (auxiliary != null) {
+            auxiliary.advance(auxiliaryCurve, share, wholeS);
+        }
+    }
+
     /** Lets the temperatures follow the air round each, outside or under the hood, for a time. */
     public void warm(double airC, double underHoodC, double durationS) {
         starter.warm(airC, underHoodC, durationS);

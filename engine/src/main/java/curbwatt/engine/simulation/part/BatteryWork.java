@@ -74,6 +74,27 @@ public final class BatteryWork {
         modes.advance(boundAh, mainA, durationS);
     }
 
+    /** Lets a current that runs along a parabola flow through a share of the time that the parabola spans. */
+    public void advance(DriveCurve curve, double share, double wholeS) {
+        double durationS = share * wholeS;
+        removedAh += (curve.meanA(share) + selfDischargeA) * durationS / SECONDS_PER_HOUR;
+        modes.advance(boundAh, curve.drive0A(), curve.drive1A() * share, curve.drive2A() * share * share, durationS);
+    }
+
+    /** Sum of the modes' weights: bound charge for each charge drawn in a short time. */
+    public double totalWeight() {
+        double sum = 0;
+        for (int m = 0; m < modes.size(); m++) {
+            sum += modes.weight(m);
+        }
+        return sum;
+    }
+
+    /** Share of the modes' weights that acts while charging. */
+    public double chargingFactor() {
+        return modes.chargingFactor();
+    }
+
     /** Lets the temperature follow the air round it for a time. */
     public void warm(double airC, double underHoodC, double durationS) {
         double roundC = inEngineSpace ? underHoodC : airC;

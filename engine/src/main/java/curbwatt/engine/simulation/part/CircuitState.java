@@ -3,14 +3,17 @@ package curbwatt.engine.simulation.part;
 import curbwatt.engine.simulation.clock.Reading;
 import curbwatt.engine.vehicle.Circuit;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 /** One circuit between steps: fed or not, and what its loads draw now and at most. */
 public final class CircuitState {
 
     public final Circuit circuit;
     public final List<LoadState> loads;
-    /** What the loads lit at this instant draw. */
-    public final CircuitDraw now;
+    /** What the loads draw for which the network is solved: those lit at this instant, unless {@link #suppose}d else. */
+    public CircuitDraw now;
+
+    private final CircuitDraw present;
     /** What all loads that the phase wants draw when lit at once. */
     public final CircuitDraw allLit;
 
@@ -27,7 +30,8 @@ public final class CircuitState {
         this.circuit = circuit;
         loads = circuit.loads().stream().map(LoadState::new).toList();
         hasDropOuts = circuit.loads().stream().anyMatch(load -> load.dropOut().isPossible());
-        now = new CircuitDraw(circuit.feedOhm());
+        present = new CircuitDraw(circuit.feedOhm());
+        now = present;
         allLit = new CircuitDraw(circuit.feedOhm());
     }
 
@@ -37,27 +41,55 @@ public final class CircuitState {
 
     /** Adds up anew what the loads draw at a time; to be called whenever one of them has changed. */
     void addUp(long timeNs) {
-        now.clear();
         allLit.clear();
         for (int i = 0; i < loads.size(); i++) {
             loads.get(i).note(isFed(), timeNs);
         }
+        addUp(present, LoadState::presentFactor);
         if (!isFed()) {
             return;
         }
         for (int i = 0; i < loads.size(); i++) {
             LoadState state = loads.get(i);
-            if (state.isLit()) {
-                now.add(state.load, state.surgeFactor());
-            } else {
-                now.addConstant(state.restingA());
-            }
             if (state.wanted && !state.droppedOut) {
                 allLit.add(state.load);
             } else {
                 allLit.addConstant(state.restingA());
             }
         }
+    }
+
+    /** What the loads draw if they draw multiples of their rated currents; 0: not lit. */
+    public CircuitDraw drawing(ToDoubleFunction<LoadState> factor) {
+        CircuitDraw draw = new CircuitDraw(circuit.feedOhm());
+        addUp(draw, factor);
+        return draw;
+    }
+
+    private void addUp(CircuitDraw draw, ToDoubleFunction<LoadState> factor) {
+        draw.clear();
+        if (!isFed()) {
+            return;
+        }
+        for (int i = 0; i < loads.size(); i++) {
+            LoadState state = loads.get(i);
+            double lit = factor.applyAsDouble(state);
+            if (lit > 0) {
+                draw.add(state.load, lit);
+            } else {
+                draw.addConstant(state.restingA());
+            }
+        }
+    }
+
+    /** Lets the network be solved for another draw than that of this instant. */
+    public void suppose(CircuitDraw draw) {
+        now = draw;
+    }
+
+    /** Lets the network be solved for this instant again. */
+    public void supposeNothing() {
+        now = present;
     }
 
     /** Time until its fuse opens at a current; positive infinity: it holds, or there is none (s). */
@@ -72,6 +104,24 @@ public final class CircuitState {
         if (circuit.fuse().isPresent() && !fuseOpen) {
             fuseHeat = circuit.fuse().get().heatAfter(fuseHeat, currentA, durationS);
         }
+    }
+
+    /** Whether currents up to one leave the fuse as cold as it is, or colder. */
+    public boolean isFuseCalm(double highestA) {
+        return fuseOpensInS(highestA) == Double.POSITIVE_INFINITY;
+    }
+
+    /** Whether no lit load would drop out at voltages from one up. */
+    public boolean keepsLoads(double lowestFarV) {
+        for (int i = 0; i < loads.size(); i++) {
+            LoadState state = loads.get(i);
+            if (state.wanted
+                    && !state.droppedOut
+                    && lowestFarV < state.load.dropOut().levelV()) {
+                return false;
+            }
+        }
+        return true;
     }
 
     /** Opens the fuse, for good. */

@@ -97,4 +97,43 @@ public final class LinkState {
         closeTimer.reset();
         openTimer.reset();
     }
+
+    /** Whether it opens and closes at all. */
+    public boolean switches() {
+        return switches;
+    }
+
+    /** The timer that would switch it at present. */
+    private LevelTimer pending() {
+        return closed ? openTimer : closeTimer;
+    }
+
+    /** Time for which voltages between two bounds make it do nothing (s); 0: it might act, or start or stop counting. */
+    public double calmForS(double lowestV, double highestV) {
+        return switches ? pending().calmForS(lowestV, highestV) : Double.POSITIVE_INFINITY;
+    }
+
+    /** Takes note of a time through which {@link #calmForS} held, with one of the voltages. */
+    public void advanceCalm(double nodeV, double durationS) {
+        if (switches) {
+            pending().advanceCalm(nodeV, durationS);
+        }
+    }
+
+    /** Time for which the cycle just passed may be repeated without an act (s). */
+    public double repeatsForS(double cycleS) {
+        return switches ? pending().repeatsForS(cycleS) : Double.POSITIVE_INFINITY;
+    }
+
+    /** Takes note of whole cycles like the one just passed. */
+    public void repeat(double cycleS, double durationS) {
+        if (switches) {
+            pending().repeat(cycleS, durationS);
+        }
+    }
+
+    /** Level at which it would switch at present (V). */
+    public double levelV() {
+        return pending().levelV();
+    }
 }

@@ -2,6 +2,7 @@ package curbwatt.engine.simulation.part;
 
 import curbwatt.engine.scene.Phase;
 import curbwatt.engine.simulation.clock.EdgeTrain;
+import curbwatt.engine.simulation.clock.FlashCycle;
 import curbwatt.engine.vehicle.Vehicle;
 import java.util.List;
 import java.util.Set;
@@ -18,6 +19,8 @@ public final class LoadBank {
     private final LoadState[] timedLoads;
     private final CircuitState[] timedCircuits;
     private long nextEdgeNs;
+    private long changes;
+    private double changedS;
 
     public LoadBank(Vehicle vehicle) {
         circuits = vehicle.circuits().stream().map(CircuitState::new).toList();
@@ -66,6 +69,7 @@ public final class LoadBank {
 
     /** A load of a circuit has dropped out or come back. */
     public void changed(CircuitState circuit, double timeS) {
+        changedAt(timeS);
         circuit.addUp(Math.round(timeS * NS_PER_S));
         findNextEdge();
     }
@@ -83,28 +87,67 @@ public final class LoadBank {
         }
         for (int i = 0; i < timedLoads.length; i++) {
             boolean surgeEnds = timedLoads[i].surgeEndNs() <= dueNs;
-            if ((passEdges(timedLoads[i].cycle, dueNs) || surgeEnds) && timedLoads[i].wanted) {
+            if ((timedLoads[i].cycle.passTo(dueNs) || surgeEnds) && timedLoads[i].wanted) {
                 timedCircuits[i].addUp(dueNs);
             }
         }
         findNextEdge();
     }
 
-    private void catchUp(double timeS) {
-        for (LoadState timed : timedLoads) {
-            passEdges(timed.cycle, dueNs(timeS));
+    /** How often what is fed and wanted has changed: as long as it stands, patterns repeat. */
+    public long changes() {
+        return changes;
+    }
+
+    /** When it last changed (s). */
+    public double changedS() {
+        return changedS;
+    }
+
+    /** Loads with edges or an inrush. */
+    public List<LoadState> timedLoads() {
+        return List.of(timedLoads);
+    }
+
+    /** Whether a timed load is wanted and fed, so that its edges change what is drawn. */
+    public boolean isActive(LoadState timed) {
+        for (int i = 0; i < timedLoads.length; i++) {
+            if (timedLoads[i] == timed) {
+                return timed.wanted && !timed.droppedOut && timedCircuits[i].isFed();
+            }
         }
-        circuits.forEach(circuit -> circuit.addUp(dueNs(timeS)));
+        return false;
+    }
+
+    /** Arrives at a time with all edges up to there passed, the edges of periodic loads whole periods at once. */
+    public void arrive(double timeS) {
+        long dueNs = dueNs(timeS);
+        if (nextEdgeNs > dueNs) {
+            return;
+        }
+        for (int i = 0; i < timedLoads.length; i++) {
+            LoadState timed = timedLoads[i];
+            boolean passed = timed.cycle.passTo(dueNs);
+            if (timed.wanted && timed.cycle instanceof FlashCycle cycle && timed.surgeNs() > 0 && passed) {
+                timed.resume(cycle.lastEdgeNs(), dueNs);
+            }
+        }
+        circuits.forEach(circuit -> circuit.addUp(dueNs));
         findNextEdge();
     }
 
-    private static boolean passEdges(EdgeTrain cycle, long dueNs) {
-        boolean passed = false;
-        while (cycle.nextEdgeNs() <= dueNs) {
-            cycle.advance();
-            passed = true;
+    private void changedAt(double timeS) {
+        changes++;
+        changedS = timeS;
+    }
+
+    private void catchUp(double timeS) {
+        changedAt(timeS);
+        for (LoadState timed : timedLoads) {
+            timed.cycle.passTo(dueNs(timeS));
         }
-        return passed;
+        circuits.forEach(circuit -> circuit.addUp(dueNs(timeS)));
+        findNextEdge();
     }
 
     private static long dueNs(double timeS) {

@@ -40,12 +40,29 @@ public final class LoadState {
         if (!draws) {
             surgeEndNs = EdgeTrain.NEVER;
         } else if (!drawing && load.inrush().isPossible()) {
-            surgeEndNs = timeNs + Math.round(load.inrush().durationS() * NS_PER_S);
+            surgeEndNs = timeNs + surgeNs();
         }
         drawing = draws;
         if (surgeEndNs <= timeNs) {
             surgeEndNs = EdgeTrain.NEVER;
         }
+    }
+
+    /** Multiple of its rated current that it draws at present; 0: not lit. */
+    public double presentFactor() {
+        return isLit() ? surgeFactor() : 0;
+    }
+
+    /** Takes up an inrush that began while the edges were passed over, if it has not ended yet. */
+    void resume(long onsetNs, long timeNs) {
+        drawing = isLit();
+        long endNs = onsetNs + surgeNs();
+        surgeEndNs = drawing && endNs > timeNs ? endNs : EdgeTrain.NEVER;
+    }
+
+    /** Length of its inrush (ns); 0: it has none. */
+    public long surgeNs() {
+        return load.inrush().isPossible() ? Math.round(load.inrush().durationS() * NS_PER_S) : 0;
     }
 
     /** End of its inrush; never: it has none at present (ns). */
@@ -59,7 +76,7 @@ public final class LoadState {
     }
 
     /** Time of the next change of what it draws: an edge of its pattern or the end of its inrush (ns). */
-    long nextChangeNs() {
+    public long nextChangeNs() {
         return Math.min(cycle.nextEdgeNs(), surgeEndNs);
     }
 

@@ -31,4 +31,24 @@ public final class NodePoint {
         residualA = Math.max(from.residualA, to.residualA);
         stiffnessOhm = to.stiffnessOhm;
     }
+
+    /** Becomes a sum of three solutions. */
+    void bend(NodePoint from, NodePoint middle, NodePoint to, double a, double b, double c) {
+        nodeV = a * from.nodeV + b * middle.nodeV + c * to.nodeV;
+        mainA = a * from.mainA + b * middle.mainA + c * to.mainA;
+        gasA = a * from.gasA + b * middle.gasA + c * to.gasA;
+        sourceA = a * from.sourceA + b * middle.sourceA + c * to.sourceA;
+        loadA = a * from.loadA + b * middle.loadA + c * to.loadA;
+        residualA = Math.max(from.residualA, to.residualA);
+        stiffnessOhm = to.stiffnessOhm;
+    }
+
+    /** Adds so much of another one. */
+    void add(NodePoint other, double share) {
+        nodeV += share * other.nodeV;
+        mainA += share * other.mainA;
+        gasA += share * other.gasA;
+        sourceA += share * other.sourceA;
+        loadA += share * other.loadA;
+    }
 }

@@ -60,4 +60,40 @@ public final class OperatingPoint {
             feedLossW[c] = from.feedLossW[c] + share * (to.feedLossW[c] - from.feedLossW[c]);
         }
     }
+
+    /** Becomes the point on the parabola through three solutions, at start, middle and end of a step. */
+    public void bend(OperatingPoint from, OperatingPoint middle, OperatingPoint to, double share) {
+        double a = (1 - share) * (1 - 2 * share);
+        double b = 4 * share * (1 - share);
+        double c = share * (2 * share - 1);
+        starter.bend(from.starter, middle.starter, to.starter, a, b, c);
+        equipment.bend(from.equipment, middle.equipment, to.equipment, a, b, c);
+        linkInA = a * from.linkInA + b * middle.linkInA + c * to.linkInA;
+        linkOutA = a * from.linkOutA + b * middle.linkOutA + c * to.linkOutA;
+        starterA = a * from.starterA + b * middle.starterA + c * to.starterA;
+        for (int i = 0; i < farV.length; i++) {
+            farV[i] = a * from.farV[i] + b * middle.farV[i] + c * to.farV[i];
+            circuitA[i] = a * from.circuitA[i] + b * middle.circuitA[i] + c * to.circuitA[i];
+            feedLossW[i] = a * from.feedLossW[i] + b * middle.feedLossW[i] + c * to.feedLossW[i];
+        }
+    }
+
+    /** Becomes nothing, to add to. */
+    public void clear() {
+        add(this, -1);
+    }
+
+    /** Adds so much of another one. */
+    public void add(OperatingPoint other, double share) {
+        starter.add(other.starter, share);
+        equipment.add(other.equipment, share);
+        linkInA += share * other.linkInA;
+        linkOutA += share * other.linkOutA;
+        starterA += share * other.starterA;
+        for (int c = 0; c < farV.length; c++) {
+            farV[c] += share * other.farV[c];
+            circuitA[c] += share * other.circuitA[c];
+            feedLossW[c] += share * other.feedLossW[c];
+        }
+    }
 }

@@ -19,13 +19,10 @@ final class BatteryDayBook {
     private double dischargedAs;
     private double chargedAs;
 
-    /** Adds a step, or with a length of 0 the charge before the first. */
-    public void add(double batteryA, double lengthS, double endCharge) {
-        if (batteryA > 0) {
-            dischargedAs += batteryA * lengthS;
-        } else {
-            chargedAs -= batteryA * lengthS;
-        }
+    /** Adds what a step gave and took, or with nothing of both the charge before the first. */
+    void add(double gaveAs, double tookAs, double endCharge) {
+        dischargedAs += gaveAs;
+        chargedAs += tookAs;
         charge = endCharge;
         lowestCharge = Math.min(lowestCharge, endCharge);
         turn(endCharge);

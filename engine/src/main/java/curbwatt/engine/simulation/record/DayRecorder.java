@@ -41,10 +41,9 @@ public final class DayRecorder implements Recorder {
             beforeLitres = fuelLitres;
             day = stepsDay;
         }
-        double lengthS = step.endS() - step.startS();
-        starter.add(step.batteryA(), lengthS, step.chargeEndFraction());
+        starter.add(step.dischargedAs(), step.chargedAs(), step.chargeEndFraction());
         if (two) {
-            auxiliary.add(step.auxiliaryA(), lengthS, step.auxiliaryChargeEndFraction());
+            auxiliary.add(step.auxiliaryDischargedAs(), step.auxiliaryChargedAs(), step.auxiliaryChargeEndFraction());
         }
         engineRunS = step.engineRunS();
         fuelLitres = step.fuelLitres();

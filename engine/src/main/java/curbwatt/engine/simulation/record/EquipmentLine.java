@@ -24,11 +24,12 @@ final class EquipmentLine {
     }
 
     public void add(Step step, double fromShare, double toShare, double lengthS) {
-        double fromV = at(step, fromShare);
-        double toV = at(step, toShare);
+        boolean straight = step.isStraight();
+        double fromV = straight ? at(step, fromShare) : step.equipmentLowestV();
+        double toV = straight ? at(step, toShare) : step.equipmentHighestV();
         minV = Math.min(minV, Math.min(fromV, toV));
         maxV = Math.max(maxV, Math.max(fromV, toV));
-        voltSeconds += lengthS * 0.5 * (fromV + toV);
+        voltSeconds += lengthS * (straight ? 0.5 * (fromV + toV) : step.equipmentMeanV());
         batteryAs += lengthS * step.auxiliaryA();
         linkAs += lengthS * step.linkA();
     }

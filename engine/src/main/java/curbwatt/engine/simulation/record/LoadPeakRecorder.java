@@ -14,6 +14,12 @@ public final class LoadPeakRecorder implements Recorder {
         peakA = Math.max(peakA, loadA);
     }
 
+    @Override
+    public double edgesFromS(double timeS) {
+        // a mean over flashes has no peak
+        return timeS;
+    }
+
     /** The largest current so far (A). */
     public double peakA() {
         return peakA;

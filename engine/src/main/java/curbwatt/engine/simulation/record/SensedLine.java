@@ -21,8 +21,8 @@ final class SensedLine {
 
     /** Adds the part of a step between two shares of its length. */
     void add(Step step, double fromShare, double toShare) {
-        double fromV = at(step, fromShare);
-        double toV = at(step, toShare);
+        double fromV = step.isStraight() ? at(step, fromShare) : step.sensedLowestV(cutoff);
+        double toV = step.isStraight() ? at(step, toShare) : step.sensedHighestV(cutoff);
         lowestV = Math.min(lowestV, Math.min(fromV, toV));
         highestV = Math.max(highestV, Math.max(fromV, toV));
     }

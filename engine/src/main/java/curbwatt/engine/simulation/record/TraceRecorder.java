@@ -62,19 +62,25 @@ public final class TraceRecorder implements Recorder {
             clear();
         }
         double fromS = step.startS();
-        double nextS = lineStartS + spacingS;
+        double nextS = nextLineS(lineStartS);
         while (step.endS() >= nextS) {
             add(step, fromS, nextS);
             rows.add(line(step, nextS, share(step, nextS)));
             clear();
             lineStartS = nextS;
             fromS = nextS;
-            nextS = spacingS * Math.rint(lineStartS / spacingS + 1);
+            nextS = nextLineS(lineStartS);
         }
         if (step.endS() > fromS) {
             add(step, fromS, step.endS());
         }
         tail = coveredS > 0 ? line(step, step.endS(), 1) : rows.get(rows.size() - 1);
+    }
+
+    @Override
+    public double nextLineS(double timeS) {
+        // a hair: a time that a line was drawn at may lie just before it
+        return spacingS * (Math.floor(timeS / spacingS + 1e-9) + 1);
     }
 
     private void clear() {
@@ -101,15 +107,16 @@ public final class TraceRecorder implements Recorder {
         double lengthS = toS - fromS;
         double fromShare = share(step, fromS);
         double toShare = share(step, toS);
-        double fromV = at(step.nodeStartV(), step.nodeEndV(), fromShare);
-        double toV = at(step.nodeStartV(), step.nodeEndV(), toShare);
+        boolean straight = step.isStraight();
+        double fromV = straight ? at(step.nodeStartV(), step.nodeEndV(), fromShare) : step.nodeLowestV();
+        double toV = straight ? at(step.nodeStartV(), step.nodeEndV(), toShare) : step.nodeHighestV();
         nodeMinV = Math.min(nodeMinV, Math.min(fromV, toV));
         nodeMaxV = Math.max(nodeMaxV, Math.max(fromV, toV));
         for (SensedLine line : sensed) {
             line.add(step, fromShare, toShare);
         }
         coveredS += lengthS;
-        nodeVs += lengthS * 0.5 * (fromV + toV);
+        nodeVs += lengthS * (straight ? 0.5 * (fromV + toV) : step.nodeMeanV());
         batteryAs += lengthS * step.batteryA();
         alternatorAs += lengthS * step.alternatorA();
         if (step.hasEquipmentNode()) {

@@ -44,6 +44,11 @@ public final class WaveformRecorder implements Recorder {
                 two ? OptionalDouble.of(step.equipmentEndV()) : OptionalDouble.empty()));
     }
 
+    @Override
+    public double edgesFromS(double timeS) {
+        return timeS < toS ? Math.max(fromS, timeS) : Double.POSITIVE_INFINITY;
+    }
+
     /** The corners so far, two for each step: its start and its end. */
     public List<WaveformPoint> points() {
         return List.copyOf(points);

@@ -1,0 +1,211 @@
+package curbwatt.engine.simulation.device;
+
+import curbwatt.engine.simulation.network.SenseTap;
+import curbwatt.engine.simulation.part.CircuitState;
+import curbwatt.engine.simulation.part.EngineState;
+import curbwatt.engine.simulation.part.LinkState;
+import curbwatt.engine.simulation.part.LoadBank;
+import curbwatt.engine.simulation.part.LoadState;
+import curbwatt.engine.simulation.part.OperatingPoint;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Asks all devices at once whether a long time may pass over them.
+ *
+ * <p>It is calm where everything that they see stays on one side of all their levels, or where what they count is not
+ * over yet. What they may see is given as bounds.
+ */
+public final class CalmWatch {
+
+    private final LoadBank bank;
+    private final Actions actions;
+    private final List<CutoffState> cutoffs;
+    private final Optional<LinkState> link;
+    private final EngineWatch watch;
+    private final Optional<PackState> pack;
+    private final EngineState engine;
+    /** Lower and upper bounds of voltages, circuits' currents and batteries' currents. */
+    public final OperatingPoint lowest;
+
+    public final OperatingPoint highest;
+    /** Bounds of each cutoff's reading (V). */
+    public final double[] lowestReadingV;
+
+    public final double[] highestReadingV;
+    /** Each cutoff's reading at the end (V). */
+    public final double[] endReadingV;
+
+    private final SenseTap[] levelTaps;
+    private final double[] levelsV;
+    private int levels;
+
+    public CalmWatch(
+            LoadBank bank,
+            Actions actions,
+            Optional<LinkState> link,
+            EngineWatch watch,
+            Optional<PackState> pack,
+            EngineState engine) {
+        this.bank = bank;
+        this.actions = actions;
+        this.link = link;
+        this.watch = watch;
+        this.pack = pack;
+        this.engine = engine;
+        cutoffs = actions.cutoffs();
+        lowest = new OperatingPoint(bank.circuits.size());
+        highest = new OperatingPoint(bank.circuits.size());
+        lowestReadingV = new double[cutoffs.size()];
+        highestReadingV = new double[cutoffs.size()];
+        endReadingV = new double[cutoffs.size()];
+        int loads =
+                bank.circuits.stream().mapToInt(circuit -> circuit.loads.size()).sum();
+        levelTaps = new SenseTap[1 + 2 * cutoffs.size() + loads];
+        levelsV = new double[levelTaps.length];
+    }
+
+    /** Time for which the bounds let nothing happen (s); 0: something might, or might begin to count. */
+    public double calmForS(double timeS) {
+        double calmS = watch.calmForS(timeS, lowest, highest, engine);
+        if (link.isPresent()) {
+            calmS = Math.min(calmS, link.get().calmForS(lowest.starter.nodeV, highest.starter.nodeV));
+        }
+        for (int i = 0; i < cutoffs.size() && calmS > 0; i++) {
+            calmS = Math.min(calmS, cutoffs.get(i).calmForS(lowestReadingV[i], highestReadingV[i], engine.runs()));
+        }
+        for (int c = 0; c < bank.circuits.size() && calmS > 0; c++) {
+            CircuitState circuit = bank.circuits.get(c);
+            if (!circuit.isFuseCalm(highest.circuitA[c])) {
+                return 0;
+            }
+            for (int i = 0; circuit.hasDropOuts && circuit.isFed() && i < circuit.loads.size(); i++) {
+                LoadState load = circuit.loads.get(i);
+                if (load.droppedOut) {
+                    calmS = Math.min(calmS, load.returnTimer().calmForS(lowest.farV[c], highest.farV[c]));
+                }
+            }
+        }
+        return calmS;
+    }
+
+    /** Whether nothing can happen but what the waveform decides that {@link Actions} is shown: no pack, no drop-out. */
+    public boolean mayWalk() {
+        for (int c = 0; c < bank.circuits.size(); c++) {
+            CircuitState circuit = bank.circuits.get(c);
+            if (circuit.hasDropOuts && circuit.isFed() && !circuit.keepsLoads(lowest.farV[c])) {
+                return false;
+            }
+        }
+        return pack.isEmpty() || pack.get().isCalm(lowest.equipment, highest.equipment);
+    }
+
+    /** Whether cycles may be repeated: nothing but levels of voltage is waited for. */
+    public boolean mayRepeat(double timeS) {
+        for (int c = 0; c < bank.circuits.size(); c++) {
+            if (!bank.circuits.get(c).isFuseCalm(highest.circuitA[c])) {
+                return false;
+            }
+        }
+        for (int i = 0; i < cutoffs.size(); i++) {
+            if (cutoffs.get(i).isFiltered()
+                    && cutoffs.get(i).calmForS(lowestReadingV[i], highestReadingV[i], engine.runs()) == 0) {
+                return false;
+            }
+        }
+        return watch.calmForS(timeS, lowest, highest, engine) > 0;
+    }
+
+    /** Takes note of a calm time. */
+    public void advance(double timeS, double endS, OperatingPoint start, OperatingPoint end) {
+        double durationS = endS - timeS;
+        link.ifPresent(state -> state.advanceCalm(lowest.starter.nodeV, durationS));
+        for (int i = 0; i < cutoffs.size(); i++) {
+            cutoffs.get(i).advanceCalm(durationS, lowestReadingV[i], endReadingV[i], engine.runs());
+        }
+        for (int c = 0; c < bank.circuits.size(); c++) {
+            CircuitState circuit = bank.circuits.get(c);
+            circuit.warmFuse(highest.circuitA[c], durationS);
+            for (int i = 0; circuit.hasDropOuts && circuit.isFed() && i < circuit.loads.size(); i++) {
+                LoadState load = circuit.loads.get(i);
+                if (load.droppedOut) {
+                    load.returnTimer().advanceCalm(lowest.farV[c], durationS);
+                }
+            }
+        }
+        pack.ifPresent(state -> state.advance(endS, durationS, lowest.equipment));
+        watch.advance(timeS, endS, start, end, engine);
+    }
+
+    /** Time for which the cycle just passed may be repeated without an act (s). */
+    public double repeatsForS(double cycleS) {
+        double repeatsS = link.isPresent() ? link.get().repeatsForS(cycleS) : Double.POSITIVE_INFINITY;
+        for (int i = 0; i < cutoffs.size(); i++) {
+            repeatsS = Math.min(repeatsS, cutoffs.get(i).repeatsForS(cycleS, engine.runs()));
+        }
+        for (CircuitState circuit : bank.circuits) {
+            for (int i = 0; circuit.hasDropOuts && circuit.isFed() && i < circuit.loads.size(); i++) {
+                LoadState load = circuit.loads.get(i);
+                if (load.droppedOut) {
+                    repeatsS = Math.min(repeatsS, load.returnTimer().repeatsForS(cycleS));
+                }
+            }
+        }
+        return repeatsS;
+    }
+
+    /** Takes note of whole cycles like the one just passed; {@link #endReadingV} holds what the filters read then. */
+    public void repeat(double cycleS, double durationS) {
+        link.ifPresent(state -> state.repeat(cycleS, durationS));
+        for (int i = 0; i < cutoffs.size(); i++) {
+            cutoffs.get(i).repeat(cycleS, durationS, endReadingV[i], engine.runs());
+        }
+        for (int c = 0; c < bank.circuits.size(); c++) {
+            CircuitState circuit = bank.circuits.get(c);
+            circuit.warmFuse(highest.circuitA[c], durationS);
+            for (int i = 0; circuit.hasDropOuts && circuit.isFed() && i < circuit.loads.size(); i++) {
+                LoadState load = circuit.loads.get(i);
+                if (load.droppedOut) {
+                    load.returnTimer().repeat(cycleS, durationS);
+                }
+            }
+        }
+    }
+
+    /** Looks up the levels that unfiltered voltages are compared with at present. */
+    public int lookUpLevels() {
+        levels = 0;
+        link.filter(LinkState::switches).ifPresent(state -> addLevel(SenseTap.starterNode(), state.levelV()));
+        for (int i = 0; i < cutoffs.size(); i++) {
+            CutoffState cutoff = cutoffs.get(i);
+            if (!cutoff.isFiltered()) {
+                addLevel(actions.tap(i), cutoff.switchLevelV() - cutoff.settings.sensorErrorV());
+                addLevel(actions.tap(i), cutoff.warningLevelV() - cutoff.settings.sensorErrorV());
+            }
+        }
+        for (int c = 0; c < bank.circuits.size(); c++) {
+            for (LoadState load : bank.circuits.get(c).loads) {
+                if (load.droppedOut) {
+                    addLevel(SenseTap.feedEnd(c), load.returnTimer().levelV());
+                }
+            }
+        }
+        return levels;
+    }
+
+    private void addLevel(SenseTap tap, double levelV) {
+        levelTaps[levels] = tap;
+        levelsV[levels] = levelV;
+        levels++;
+    }
+
+    /** Where the voltage is taken that is compared with a level looked up. */
+    public SenseTap levelTap(int level) {
+        return levelTaps[level];
+    }
+
+    /** A level looked up (V). */
+    public double levelV(int level) {
+        return levelsV[level];
+    }
+}

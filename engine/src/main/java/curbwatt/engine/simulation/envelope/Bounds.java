@@ -1,0 +1,174 @@
+package curbwatt.engine.simulation.envelope;
+
+import curbwatt.engine.simulation.device.Actions;
+import curbwatt.engine.simulation.device.CalmWatch;
+import curbwatt.engine.simulation.device.CutoffState;
+import curbwatt.engine.simulation.network.SenseTap;
+import curbwatt.engine.simulation.part.NodePoint;
+import curbwatt.engine.simulation.part.OperatingPoint;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * The lowest and highest of everything that devices see in a long step, and what their filters make of it.
+ *
+ * <p>Each quantity of each combination runs on a parabola. Its ends and middle are widened by the furthest that the parabola
+ * may stand out beyond them, and by the tolerance of the step.
+ */
+final class Bounds {
+
+    private final Actions actions;
+    private final CalmWatch calm;
+    private final double toleranceV;
+    private final Filter[] filters;
+    private final Ripple ripple = new Ripple();
+    /** By how much a voltage may be off its parabola (V). */
+    private double marginV;
+
+    Bounds(Actions actions, CalmWatch calm, double toleranceV) {
+        this.actions = actions;
+        this.calm = calm;
+        this.toleranceV = toleranceV;
+        filters = actions.cutoffs().stream()
+                .map(cutoff -> cutoff.isFiltered() ? new Filter(cutoff.settings.filterTimeConstantS()) : null)
+                .toArray(Filter[]::new);
+    }
+
+    void begin(FlashPattern pattern) {
+        for (Filter filter : filters) {
+            if (filter != null) {
+                filter.begin(pattern);
+            }
+        }
+    }
+
+    /** Looks at a step. */
+    void look(LongStep step) {
+        ripple.begin(step);
+        marginV = toleranceV + 2 * ripple.swingV();
+        clear(calm.lowest, Double.POSITIVE_INFINITY);
+        clear(calm.highest, Double.NEGATIVE_INFINITY);
+        for (int k = 0; k < step.pattern().size(); k++) {
+            include(step.start().points[k], step.middle().points[k], step.end().points[k]);
+        }
+        List<CutoffState> cutoffs = actions.cutoffs();
+        for (int i = 0; i < filters.length; i++) {
+            double errorV = cutoffs.get(i).settings.sensorErrorV();
+            SenseTap tap = actions.tap(i);
+            double lowV = tap.voltageV(calm.lowest) + errorV;
+            double highV = tap.voltageV(calm.highest) + errorV;
+            if (filters[i] == null) {
+                calm.lowestReadingV[i] = lowV;
+                calm.highestReadingV[i] = highV;
+                step.pattern().seek(step.startS() + step.lengthS() - 2e-6);
+                calm.endReadingV[i] =
+                        tap.voltageV(step.end().points[step.pattern().combination()]) + errorV;
+            } else {
+                filter(i, step, tap, errorV);
+            }
+        }
+    }
+
+    private void filter(int i, LongStep step, SenseTap tap, double errorV) {
+        Filter filter = filters[i];
+        filter.look(step.start(), tap, errorV, driftVPerS(step, tap, 0));
+        double lowV = filter.lowestV();
+        double highV = filter.highestV();
+        double heldV = actions.cutoffs().get(i).filteredV();
+        double offV = Double.isNaN(heldV) ? 0 : heldV - filter.atV(step.startS());
+        filter.look(step.middle(), tap, errorV, driftVPerS(step, tap, 0.5));
+        double bentV = Math.abs(filter.lowestV() - lowV);
+        lowV = Math.min(lowV, filter.lowestV());
+        highV = Math.max(highV, filter.highestV());
+        filter.look(step.end(), tap, errorV, driftVPerS(step, tap, 1));
+        bentV = Math.abs(filter.lowestV() - lowV) + bentV;
+        lowV = Math.min(lowV, filter.lowestV());
+        highV = Math.max(highV, filter.highestV());
+        double bandV = marginV + 0.1 * bentV;
+        calm.lowestReadingV[i] = lowV - bandV + Math.min(0, offV);
+        calm.highestReadingV[i] = highV + bandV + Math.max(0, offV);
+        calm.endReadingV[i] =
+                filter.atV(step.startS() + step.lengthS()) + offV * Math.exp(-step.lengthS() / filter.timeConstantS());
+    }
+
+    /** How fast the mean of all combinations drifts at a share of the step (V/s). */
+    private static double driftVPerS(LongStep step, SenseTap tap, double share) {
+        double sumV = 0;
+        for (int k = 0; k < step.pattern().size(); k++) {
+            double startV = tap.voltageV(step.start().points[k]);
+            double middleV = tap.voltageV(step.middle().points[k]);
+            double endV = tap.voltageV(step.end().points[k]);
+            double slopeV = -3 * startV + 4 * middleV - endV + 4 * share * (startV - 2 * middleV + endV);
+            sumV += step.share(k) * slopeV;
+        }
+        return sumV / step.lengthS();
+    }
+
+    private static void clear(OperatingPoint point, double value) {
+        clear(point.starter, value);
+        clear(point.equipment, value);
+        Arrays.fill(point.farV, value);
+        Arrays.fill(point.circuitA, value);
+    }
+
+    private static void clear(NodePoint point, double value) {
+        point.nodeV = value;
+        point.mainA = value;
+    }
+
+    private void include(OperatingPoint start, OperatingPoint middle, OperatingPoint end) {
+        include(start.starter, middle.starter, end.starter, calm.lowest.starter, calm.highest.starter);
+        include(start.equipment, middle.equipment, end.equipment, calm.lowest.equipment, calm.highest.equipment);
+        for (int c = 0; c < start.farV.length; c++) {
+            double margin = marginV + outside(start.farV[c], middle.farV[c], end.farV[c]);
+            calm.lowest.farV[c] =
+                    Math.min(calm.lowest.farV[c], least(start.farV[c], middle.farV[c], end.farV[c]) - margin);
+            calm.highest.farV[c] =
+                    Math.max(calm.highest.farV[c], most(start.farV[c], middle.farV[c], end.farV[c]) + margin);
+            double marginA = outside(start.circuitA[c], middle.circuitA[c], end.circuitA[c]);
+            calm.highest.circuitA[c] = Math.max(
+                    calm.highest.circuitA[c], most(start.circuitA[c], middle.circuitA[c], end.circuitA[c]) + marginA);
+        }
+    }
+
+    private void include(NodePoint start, NodePoint middle, NodePoint end, NodePoint lowest, NodePoint highest) {
+        double bandV = marginV + outside(start.nodeV, middle.nodeV, end.nodeV);
+        lowest.nodeV = Math.min(lowest.nodeV, least(start.nodeV, middle.nodeV, end.nodeV) - bandV);
+        highest.nodeV = Math.max(highest.nodeV, most(start.nodeV, middle.nodeV, end.nodeV) + bandV);
+        double marginA = outside(start.batteryA(), middle.batteryA(), end.batteryA());
+        lowest.mainA = Math.min(lowest.mainA, least(start.batteryA(), middle.batteryA(), end.batteryA()) - marginA);
+        highest.mainA = Math.max(highest.mainA, most(start.batteryA(), middle.batteryA(), end.batteryA()) + marginA);
+    }
+
+    /** Furthest that a parabola stands out beyond its ends and its middle: an eighth of its bend, and some more. */
+    private static double outside(double start, double middle, double end) {
+        return 0.2 * Math.abs(start - 2 * middle + end);
+    }
+
+    private static double least(double a, double b, double c) {
+        return Math.min(a, Math.min(b, c));
+    }
+
+    private static double most(double a, double b, double c) {
+        return Math.max(a, Math.max(b, c));
+    }
+
+    /** What the filters read after a part of the step whose cycles were repeated. */
+    void readAt(LongStep step, double share) {
+        List<CutoffState> cutoffs = actions.cutoffs();
+        double timeS = step.startS() + share * step.lengthS();
+        for (int i = 0; i < filters.length; i++) {
+            if (filters[i] != null) {
+                double heldV = cutoffs.get(i).filteredV();
+                Stage near = share < 0.25 ? step.start() : share < 0.75 ? step.middle() : step.end();
+                double nearShare = share < 0.25 ? 0 : share < 0.75 ? 0.5 : 1;
+                double driftVPerS = driftVPerS(step, actions.tap(i), nearShare);
+                filters[i].look(near, actions.tap(i), cutoffs.get(i).settings.sensorErrorV(), driftVPerS);
+                calm.endReadingV[i] = filters[i].atV(timeS) + driftVPerS * (share - nearShare) * step.lengthS();
+                if (Double.isNaN(calm.endReadingV[i])) {
+                    calm.endReadingV[i] = heldV;
+                }
+            }
+        }
+    }
+}

@@ -1,0 +1,253 @@
+package curbwatt.engine.simulation.envelope;
+
+import curbwatt.engine.simulation.book.RunBook;
+import curbwatt.engine.simulation.device.Actions;
+import curbwatt.engine.simulation.device.CalmWatch;
+import curbwatt.engine.simulation.device.EngineWatch;
+import curbwatt.engine.simulation.network.Network;
+import curbwatt.engine.simulation.part.Batteries;
+import curbwatt.engine.simulation.part.EngineState;
+import curbwatt.engine.simulation.part.LoadBank;
+import curbwatt.engine.simulation.part.LoadState;
+import curbwatt.engine.simulation.part.OperatingPoint;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * Decides when a long step may be taken, and how long it is.
+ *
+ * <p>Nothing but the flashes of {@link FlashPattern} may switch in it. After anything else has, edges are followed one by one
+ * until all inrush is over; before anything might, likewise.
+ */
+public final class Envelope {
+
+    /** Steps under this length are left to the time loop (s). */
+    private static final double SHORTEST_S = 0.005;
+    /** Fewest cycles in a long step. */
+    private static final double FEWEST_CYCLES = 3;
+    /** Longest step (s): a quarter of the slowest mode of a battery. */
+    private static final double LONGEST_S = 7200;
+    /** Length tried first after a change (s). */
+    private static final double FIRST_S = 30;
+    /** Longest time before it is tried again, after it could not be done (s). */
+    private static final double LONGEST_WAIT_S = 2;
+    /** Share of the usual tolerance that a voltage has where devices look at it. */
+    private static final double FINE = 0.02;
+    /** A delay that ends is left to the time loop from this long before (s). */
+    private static final double BEFORE_S = 1e-3;
+
+    /** A switching at the end belongs to the next step: what the end shows is what held this long before (s). */
+    static final double BEFORE_EDGE_S = 2e-6;
+
+    private final LoadBank bank;
+    private final EngineState engine;
+    private final Batteries batteries;
+    private final LongStep step;
+    private final CalmWatch calm;
+    private final Bounds bounds;
+    private final Walk walk;
+    private final OperatingPoint first;
+    private final OperatingPoint last;
+    private long seenChanges = -1;
+    private boolean ready;
+    private double notBeforeS;
+    private double waitS = SHORTEST_S;
+    private FlashCombinations combinations;
+    /** Loads that are not averaged over, and what they drew when the pattern was made. */
+    private List<LoadState> edged = List.of();
+
+    private double[] edgedFactors = new double[0];
+    private final Map<List<Double>, FlashPattern> patterns = new HashMap<>();
+
+    /**
+     * Makes an envelope.
+     *
+     * @param toleranceV how far a voltage between solved instants may be off (V)
+     */
+    public Envelope(
+            LoadBank bank,
+            EngineState engine,
+            Batteries batteries,
+            Network network,
+            Actions actions,
+            EngineWatch watch,
+            CalmWatch calm,
+            double toleranceV) {
+        this.bank = bank;
+        this.engine = engine;
+        this.batteries = batteries;
+        this.calm = calm;
+        int circuits = bank.circuits.size();
+        step = new LongStep(network, engine, batteries, circuits, toleranceV);
+        bounds = new Bounds(actions, calm, toleranceV);
+        walk = new Walk(actions, watch, calm, engine, bounds, bank.circuits);
+        first = new OperatingPoint(circuits);
+        last = new OperatingPoint(circuits);
+    }
+
+    /** Something has happened that the loads do not know of: what is being followed begins anew. */
+    public void interrupt() {
+        if (ready) {
+            step.interrupt(FIRST_S);
+        }
+    }
+
+    /**
+     * Finds a long step and shows it to the devices; its length (s), 0: none, edges are to be followed one by one.
+     *
+     * @param endS where it has to end at the latest (s)
+     * @param guess a solution near the present one
+     */
+    public double tryFrom(double timeS, double endS, OperatingPoint guess) {
+        if (bank.changes() != seenChanges) {
+            seenChanges = bank.changes();
+            ready = false;
+            notBeforeS = bank.changedS() + longestSurgeS();
+        }
+        if (timeS < notBeforeS) {
+            return 0;
+        }
+        if (!ready) {
+            combinations = new FlashCombinations(bank);
+            edged = combinations.others();
+            edgedFactors = new double[edged.size()];
+            patterns.clear();
+        }
+        if (edgesPassed() || !ready) {
+            begin();
+        }
+        double shortestS = Math.max(SHORTEST_S, FEWEST_CYCLES * step.pattern().cycleS());
+        double longestS = Math.min(LONGEST_S, Math.min(endS, nextEdgeS()) - timeS);
+        longestS = Math.min(longestS, engine.straightForS(timeS));
+        if (longestS < shortestS) {
+            notBeforeS = timeS + longestS;
+            return 0;
+        }
+        double lengthS = step.tryFrom(timeS, longestS, shortestS, guess);
+        if (lengthS > 0) {
+            bounds.look(step);
+            lengthS = shown(timeS, lengthS, shortestS);
+        }
+        waitS = lengthS > 0 ? shortestS : Math.min(LONGEST_WAIT_S, 2 * waitS);
+        if (lengthS == 0) {
+            notBeforeS = timeS + waitS;
+        }
+        return lengthS;
+    }
+
+    private double longestSurgeS() {
+        long longestNs = 0;
+        for (LoadState load : bank.timedLoads()) {
+            longestNs = Math.max(longestNs, load.surgeNs());
+        }
+        return longestNs / 1e9;
+    }
+
+    /** Whether a load that is not averaged over draws something else than before; takes note of it. */
+    private boolean edgesPassed() {
+        boolean passed = false;
+        for (int i = 0; i < edgedFactors.length; i++) {
+            double factor = edged.get(i).presentFactor();
+            passed |= factor != edgedFactors[i];
+            edgedFactors[i] = factor;
+        }
+        return passed;
+    }
+
+    private void begin() {
+        List<Double> key = Arrays.stream(edgedFactors).boxed().toList();
+        FlashPattern pattern = patterns.computeIfAbsent(key, absent -> combinations.pattern());
+        step.begin(pattern, FIRST_S);
+        bounds.begin(pattern);
+        ready = true;
+    }
+
+    private double nextEdgeS() {
+        long nextNs = Long.MAX_VALUE;
+        for (int i = 0; i < edged.size(); i++) {
+            nextNs = Math.min(nextNs, edged.get(i).nextChangeNs());
+        }
+        return nextNs == Long.MAX_VALUE ? Double.POSITIVE_INFINITY : nextNs / 1e9;
+    }
+
+    /** Shows the devices a step, as far as none of them acts (s). */
+    private double shown(double timeS, double lengthS, double shortestS) {
+        double calmS = calm.mayWalk() ? calm.calmForS(timeS) : 0;
+        if (calmS - BEFORE_S >= lengthS) {
+            return calm(timeS, lengthS);
+        }
+        if (calmS - BEFORE_S > shortestS) {
+            shorten(calmS - BEFORE_S);
+            notBeforeS = timeS + calmS + shortestS;
+            return calm(timeS, calmS - BEFORE_S);
+        }
+        if (!calm.mayWalk()) {
+            return 0;
+        }
+        // here a level is near: a tenth of a millivolt may be a second
+        double fineS = Math.max(step.refine(lengthS, FINE), 0);
+        bounds.look(step);
+        double walkedS = walk.through(step) - timeS;
+        if (walkedS > 0 && walkedS < fineS) {
+            shorten(walkedS);
+            notBeforeS = timeS + walkedS + shortestS;
+        }
+        return walkedS;
+    }
+
+    private void shorten(double lengthS) {
+        step.shorten(lengthS);
+        bounds.look(step);
+    }
+
+    private double calm(double timeS, double lengthS) {
+        step.at(timeS, first);
+        step.at(timeS + lengthS - BEFORE_EDGE_S, last);
+        calm.advance(timeS, timeS + lengthS, first, last);
+        return lengthS;
+    }
+
+    /** Adds the step found to the books by Simpson's rule, each combination by its share of the time. */
+    public void addTo(RunBook book) {
+        double sixthS = step.lengthS() / 6;
+        double startS = step.startS();
+        add(book, step.start(), startS, sixthS, batteries);
+        add(book, step.middle(), startS + 3 * sixthS, 4 * sixthS, step.middleState());
+        add(book, step.end(), startS + step.lengthS(), sixthS, step.endState());
+    }
+
+    /**
+     * Moves the batteries to the end of the step found.
+     *
+     * @param end filled with what holds there
+     */
+    public void take(OperatingPoint end) {
+        step.at(step.startS() + step.lengthS() - BEFORE_EDGE_S, end);
+        batteries.takeFrom(step.endState());
+    }
+
+    private void add(RunBook book, Stage stage, double timeS, double weightS, Batteries at) {
+        for (int k = 0; k < stage.points.length; k++) {
+            if (step.share(k) > 0) {
+                book.addShare(step.share(k) * weightS, timeS, stage.points[k], at, engine);
+            }
+        }
+    }
+
+    /** The batteries at a share of the step found, before it is taken; valid until asked again. */
+    public Batteries batteriesAt(double share) {
+        return step.batteriesAt(share);
+    }
+
+    /** Voltage of the starter node at a share of the step found (V). */
+    public double nodeV(double share) {
+        step.at(step.startS() + share * step.lengthS(), first);
+        return first.starter.nodeV;
+    }
+
+    LongStep step() {
+        return step;
+    }
+}

@@ -1,0 +1,150 @@
+package curbwatt.engine.simulation.envelope;
+
+import curbwatt.engine.simulation.part.CircuitDraw;
+import curbwatt.engine.simulation.part.CircuitState;
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * A cycle of segments, each with one combination of lit loads, repeated since the scene's start; with a place in it that
+ * moves along.
+ *
+ * <p>Without flashing loads there is one combination and no cycle.
+ */
+final class FlashPattern {
+
+    private static final double NS_PER_S = 1e9;
+    /** Edges within this time are one instant: what is nearer has been passed (ns). */
+    private static final long ONE_INSTANT_NS = 1000;
+
+    private final long cycleNs;
+    /** End of each segment within the cycle; the last may lie past the cycle's end (ns). */
+    private final long[] endNs;
+
+    private final int[] combination;
+    private final List<CircuitDraw[]> draws;
+    private final List<CircuitState> varied;
+    private final long[] spentNs;
+    private long turnNs;
+    private int segment;
+
+    FlashPattern(long cycleNs, long[] endNs, int[] combination, List<CircuitDraw[]> draws, List<CircuitState> varied) {
+        this.cycleNs = cycleNs;
+        this.endNs = endNs;
+        this.combination = combination;
+        this.draws = draws;
+        this.varied = varied;
+        spentNs = new long[draws.size()];
+    }
+
+    /** Number of combinations. */
+    int size() {
+        return draws.size();
+    }
+
+    /** Number of segments in a cycle. */
+    int segments() {
+        return combination.length;
+    }
+
+    boolean isSteady() {
+        return cycleNs == 0;
+    }
+
+    /** Length of the cycle (s); 0: there is none. */
+    double cycleS() {
+        return cycleNs / NS_PER_S;
+    }
+
+    /** Lets the network be solved for a combination. */
+    void suppose(int number) {
+        CircuitDraw[] own = draws.get(number);
+        for (int c = 0; c < own.length; c++) {
+            varied.get(c).suppose(own[c]);
+        }
+    }
+
+    /** Lets the network be solved for the present again. */
+    void supposeNothing() {
+        for (int c = 0; c < varied.size(); c++) {
+            varied.get(c).supposeNothing();
+        }
+    }
+
+    /** Goes to the segment that holds a time, or begins within an instant of it. */
+    void seek(double timeS) {
+        if (isSteady()) {
+            return;
+        }
+        long atNs = Math.round(timeS * NS_PER_S) + ONE_INSTANT_NS;
+        long offsetNs = endNs[endNs.length - 1] - cycleNs;
+        turnNs = Math.floorDiv(atNs - offsetNs, cycleNs) * cycleNs;
+        int found = Arrays.binarySearch(endNs, atNs - turnNs);
+        segment = found >= 0 ? found + 1 : -found - 1;
+    }
+
+    /** Number of the segment in its cycle. */
+    int segment() {
+        return segment;
+    }
+
+    /** The segment's combination. */
+    int combination() {
+        return combination[segment];
+    }
+
+    /** A segment's combination. */
+    int combination(int place) {
+        return combination[place];
+    }
+
+    /** End of the segment since the scene's start (s); positive infinity: none. */
+    double endS() {
+        return isSteady() ? Double.POSITIVE_INFINITY : (turnNs + endNs[segment]) / NS_PER_S;
+    }
+
+    /** Length of a segment (s). */
+    double lengthS(int place) {
+        return (endNs[place] - (place == 0 ? endNs[endNs.length - 1] - cycleNs : endNs[place - 1])) / NS_PER_S;
+    }
+
+    /** Goes to the next segment. */
+    void next() {
+        segment++;
+        if (segment == combination.length) {
+            segment = 0;
+            turnNs += cycleNs;
+        }
+    }
+
+    /** Shares of a time that the combinations have: counted edge by edge, so that they are exact. */
+    void shares(double fromS, double toS, double[] shares) {
+        if (isSteady()) {
+            shares[0] = 1;
+            return;
+        }
+        long fromNs = Math.round(fromS * NS_PER_S);
+        long toNs = Math.round(toS * NS_PER_S);
+        long turns = (toNs - fromNs) / cycleNs;
+        Arrays.fill(spentNs, 0);
+        if (turns > 0) {
+            for (int s = 0; s < combination.length; s++) {
+                long beforeNs = s == 0 ? endNs[endNs.length - 1] - cycleNs : endNs[s - 1];
+                spentNs[combination[s]] += turns * (endNs[s] - beforeNs);
+            }
+        }
+        seek(fromS);
+        long atNs = fromNs;
+        long lastNs = toNs - turns * cycleNs;
+        while (atNs < lastNs) {
+            long segmentEndNs = Math.min(turnNs + endNs[segment], lastNs);
+            spentNs[combination[segment]] += segmentEndNs - atNs;
+            atNs = segmentEndNs;
+            next();
+        }
+        double wholeNs = toNs - fromNs;
+        for (int k = 0; k < shares.length; k++) {
+            shares[k] = spentNs[k] / wholeNs;
+        }
+    }
+}

@@ -1,0 +1,297 @@
+package curbwatt.engine.simulation.envelope;
+
+import curbwatt.engine.simulation.network.Network;
+import curbwatt.engine.simulation.part.Batteries;
+import curbwatt.engine.simulation.part.EngineState;
+import curbwatt.engine.simulation.part.OperatingPoint;
+
+/**
+ * The arithmetic of one long step: batteries moved by the mean over the combinations, the network solved at start, middle
+ * and end, everything else between on parabolas.
+ *
+ * <p>The parabola of the mean current is guessed (the last step's goes on), the batteries are moved by it, exactly, to
+ * middle and end, the network is solved there, and the parabola through the solutions moves them again. The guess is good
+ * enough if both end in the same state. The step is short enough if, at its first quarter, the voltage on the parabola is
+ * the solved one.
+ */
+final class LongStep {
+
+    /** Share of the capacity by which guess and result may differ: 1e-6 moves a voltage by 1 µV. */
+    private static final double SAME_STATE = 1e-6;
+
+    /** Share of the capacity by which the gassing of a step may be off. */
+    private static final double GASSED_SHARE = 3e-10;
+
+    private static final double SECONDS_PER_HOUR = 3600;
+    private static final int MOST_ROUNDS = 3;
+    /** Share of what is allowed that a step uses which has a solution but no parabola. */
+    private static final double FAR_TOO_LONG = 1e6;
+
+    private static final double QUARTER = 0.25;
+    private static final double SHRINKS_AT_MOST = 0.2;
+    private static final double GROWS_AT_MOST = 3;
+    private static final double SAFETY = 0.8;
+
+    private final Network network;
+    private final EngineState engine;
+    private final double toleranceV;
+    private final Batteries batteries;
+    private final Batteries middleState;
+    private final Batteries endState;
+    private final Batteries quarterState;
+    private final Currents currents = new Currents();
+    private final OperatingPoint quarter;
+    private final int circuits;
+    private FlashPattern pattern;
+    private Stage start;
+    private Stage middle;
+    private Stage end;
+    private double[] shares = new double[0];
+    private double startS;
+    private double lengthS;
+    private double proposedS = 1;
+    /** Length of the step before, if this one goes on from it; otherwise 0 (s). */
+    private double lastS;
+
+    private boolean goesOn;
+    /** Share of the tolerances that is asked at present. */
+    private double tolerance = 1;
+
+    LongStep(Network network, EngineState engine, Batteries batteries, int circuits, double toleranceV) {
+        this.network = network;
+        this.engine = engine;
+        this.batteries = batteries;
+        this.toleranceV = toleranceV;
+        this.circuits = circuits;
+        middleState = batteries.copy();
+        endState = batteries.copy();
+        quarterState = batteries.copy();
+        quarter = new OperatingPoint(circuits);
+    }
+
+    /** Begins with another pattern. */
+    void begin(FlashPattern next, double firstS) {
+        pattern = next;
+        if (shares.length != next.size()) {
+            start = new Stage(next.size(), circuits);
+            middle = new Stage(next.size(), circuits);
+            end = new Stage(next.size(), circuits);
+            shares = new double[next.size()];
+        }
+        goesOn = false;
+        proposedS = firstS;
+    }
+
+    /** Something happened since the last step: nothing of it goes on. */
+    void interrupt(double firstS) {
+        goesOn = false;
+        proposedS = firstS;
+    }
+
+    /** Whether the next step begins where this one ended, with nothing between. */
+    private boolean follows(double timeS) {
+        return goesOn && Math.abs(timeS - (startS + lengthS)) < 1e-9;
+    }
+
+    /**
+     * Finds a step that is exact enough (s); 0: none as long as the shortest is.
+     *
+     * @param guess a solution near the present one, to start from
+     */
+    double tryFrom(double timeS, double longestS, double shortestS, OperatingPoint guess) {
+        boolean follows = follows(timeS);
+        lastS = follows ? lengthS : 0;
+        startS = timeS;
+        if (follows) {
+            Stage old = start;
+            start = end;
+            end = old;
+        } else {
+            for (OperatingPoint point : start.points) {
+                point.takeFrom(guess);
+            }
+            if (!start.solve(network, pattern, batteries, engine, timeS)) {
+                return 0;
+            }
+            middle.guess(start);
+            end.guess(start);
+        }
+        currents.keep();
+        return find(Math.min(longestS, Math.max(proposedS, shortestS)), shortestS);
+    }
+
+    /** Takes the same step again, shorter, after the devices were shown it up to there. */
+    void shorten(double shorterS) {
+        lengthS = shorterS;
+        double used = used(shorterS);
+        if (used == Double.POSITIVE_INFINITY) {
+            throw new IllegalStateException(
+                    "no operating point on the way of a step that had one, at " + startS + " s");
+        }
+        goesOn = true;
+    }
+
+    /** Tries the same step again with a share of the tolerance; as long as that allows (s). */
+    double refine(double longestS, double share) {
+        tolerance = share;
+        double refinedS = find(longestS, 0.02 * longestS);
+        tolerance = 1;
+        return refinedS > 0 ? refinedS : find(0.02 * longestS, 0.01 * longestS);
+    }
+
+    private double find(double firstS, double shortestS) {
+        double tryS = firstS;
+        while (tryS >= shortestS) {
+            lengthS = tryS;
+            double used = used(tryS);
+            if (used <= 1) {
+                goesOn = true;
+                if (tryS >= proposedS || used > SAFETY) {
+                    proposedS = tryS * Math.min(GROWS_AT_MOST, SAFETY / Math.cbrt(Math.max(used, 1e-6)));
+                }
+                return tryS;
+            }
+            tryS *= Math.max(SHRINKS_AT_MOST, Math.min(0.7, SAFETY / Math.cbrt(used)));
+            proposedS = tryS;
+        }
+        goesOn = false;
+        return 0;
+    }
+
+    /** Tries the length set; share of what is allowed that it used, above 1: too long. */
+    private double used(double tryS) {
+        pattern.shares(startS, startS + lengthS, shares);
+        start.average(shares, batteries);
+        if (lastS > 0) {
+            currents.goOn(tryS / lastS);
+        } else {
+            currents.hold(start);
+        }
+        move(middleState, 0.5);
+        move(endState, 1);
+        double moved = Double.POSITIVE_INFINITY;
+        for (int i = 0; i < MOST_ROUNDS && moved > tolerance * SAME_STATE; i++) {
+            if (!solveAhead()) {
+                return Double.POSITIVE_INFINITY;
+            }
+            double before = Currents.outOfReachAh(endState.starter());
+            double beforeX = batteries.areTwo() ? Currents.outOfReachAh(endState.auxiliary()) : 0;
+            currents.fit(start, middle, end);
+            move(middleState, 0.5);
+            move(endState, 1);
+            moved = Currents.movedShare(endState.starter(), before);
+            if (batteries.areTwo()) {
+                moved = Math.max(moved, Currents.movedShare(endState.auxiliary(), beforeX));
+            }
+        }
+        boolean full = Currents.passesFull(batteries.starter(), endState.starter())
+                || (batteries.areTwo() && Currents.passesFull(batteries.auxiliary(), endState.auxiliary()));
+        return moved > tolerance * SAME_STATE || full ? FAR_TOO_LONG : bent() / tolerance;
+    }
+
+    private boolean solveAhead() {
+        // a hair before the end: a switching at the end belongs to the next step
+        boolean solved = middle.solve(network, pattern, middleState, engine, startS + 0.5 * lengthS)
+                && end.solve(network, pattern, endState, engine, startS + lengthS - 2e-6);
+        if (solved) {
+            middle.average(shares, batteries);
+            end.average(shares, batteries);
+        }
+        return solved;
+    }
+
+    /**
+     * How far, at the first quarter, the combination that bends most is off its parabola, as a share of what is allowed: in
+     * voltage, and in gassing, which grows so steeply with it.
+     */
+    private double bent() {
+        int bent = 0;
+        double mostV = -1;
+        for (int k = 0; k < shares.length; k++) {
+            double bendV = Currents.bendV(start.points[k].starter, middle.points[k].starter, end.points[k].starter)
+                    + Currents.bendV(start.points[k].equipment, middle.points[k].equipment, end.points[k].equipment);
+            if (bendV > mostV) {
+                bent = k;
+                mostV = bendV;
+            }
+        }
+        move(quarterState, QUARTER);
+        at(bent, QUARTER, quarter);
+        double starterV = quarter.starter.nodeV;
+        double equipmentV = quarter.equipment.nodeV;
+        double gasA = quarter.starter.gasA + quarter.equipment.gasA;
+        pattern.suppose(bent);
+        network.solve(quarterState, engine, startS + QUARTER * lengthS, quarter);
+        pattern.supposeNothing();
+        double offV =
+                Math.max(Math.abs(quarter.starter.nodeV - starterV), Math.abs(quarter.equipment.nodeV - equipmentV));
+        double offAh = Math.abs(quarter.starter.gasA + quarter.equipment.gasA - gasA) * lengthS / SECONDS_PER_HOUR;
+        return Math.max(
+                offV / toleranceV,
+                offAh / (GASSED_SHARE * batteries.starter().battery.capacityAh()));
+    }
+
+    private void move(Batteries state, double share) {
+        state.takeFrom(batteries);
+        currents.flow(state, share, lengthS);
+        double middleS = startS + 0.5 * share * lengthS;
+        state.warm(engine.airC(middleS), engine.underHoodC(middleS), share * lengthS);
+    }
+
+    /** Fills in what holds in a combination at a share of the step. */
+    void at(int combination, double share, OperatingPoint point) {
+        point.bend(start.points[combination], middle.points[combination], end.points[combination], share);
+    }
+
+    /** The batteries at a share of the step; valid until asked again. */
+    Batteries batteriesAt(double share) {
+        move(quarterState, share);
+        return quarterState;
+    }
+
+    /** What holds at a time in the step, in the combination then lit. */
+    void at(double timeS, OperatingPoint point) {
+        pattern.seek(timeS);
+        at(pattern.combination(), (timeS - startS) / lengthS, point);
+    }
+
+    FlashPattern pattern() {
+        return pattern;
+    }
+
+    Stage start() {
+        return start;
+    }
+
+    Stage middle() {
+        return middle;
+    }
+
+    Stage end() {
+        return end;
+    }
+
+    Batteries middleState() {
+        return middleState;
+    }
+
+    Batteries endState() {
+        return endState;
+    }
+
+    double share(int combination) {
+        return shares[combination];
+    }
+
+    double toleranceV() {
+        return toleranceV;
+    }
+
+    double startS() {
+        return startS;
+    }
+
+    double lengthS() {
+        return lengthS;
+    }
+}

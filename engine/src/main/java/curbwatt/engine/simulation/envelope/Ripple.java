@@ -1,0 +1,88 @@
+package curbwatt.engine.simulation.envelope;
+
+import curbwatt.engine.simulation.part.BatteryWork;
+import curbwatt.engine.simulation.part.MeanCurrent;
+import curbwatt.engine.simulation.part.NodePoint;
+
+/**
+ * What the starter battery's state swings about its mean path within a cycle, as seen in its node's voltage.
+ *
+ * <p>A long step moves a battery with the mean current. In truth it runs ahead while more is drawn and falls back while less
+ * is. Against the modes' time constants a flash is short, so that charge and bound charges only add up:
+ *
+ * <pre>
+ *   dρ/dt = ∂V/∂q (I − Ī) + ∂V/∂x Σw (D − D̄)
+ * </pre>
+ *
+ * <p>I is the current and D the drive of the combination then lit. Some 10 µV for 10 A in a clock of a second: the step of
+ * the state alone, without it, would put a comparator's crossing into another flash.
+ */
+final class Ripple {
+
+    private static final double SMALL_AH = 1e-3;
+    private static final double SECONDS_PER_HOUR = 3600;
+
+    private double[] slopeVPerS = new double[0];
+    private double[] transfer = new double[0];
+    private double rippleV;
+    private double swingV;
+
+    /** Begins a step at its start, where the state is the true one. */
+    void begin(LongStep step) {
+        begin(step.middle(), step.middleState().starter(), step.middle().starter);
+        swingV = 0;
+        if (!step.pattern().isSteady()) {
+            Band band = new Band();
+            for (int s = 0; s < step.pattern().segments(); s++) {
+                band.note(rippleV);
+                advance(step.pattern().combination(s), step.pattern().lengthS(s));
+            }
+            swingV = band.highestV() - band.lowestV();
+        }
+        rippleV = 0;
+    }
+
+    private void begin(Stage middle, BatteryWork battery, MeanCurrent mean) {
+        int size = middle.points.length;
+        if (slopeVPerS.length != size) {
+            slopeVPerS = new double[size];
+            transfer = new double[size];
+        }
+        rippleV = 0;
+        double removedAh = battery.removedAh();
+        double boundAh = battery.totalBoundAh();
+        double currentA = mean.sumA();
+        double atV = battery.terminal().voltageV(removedAh, boundAh, currentA);
+        double chargeV = battery.terminal().voltageV(removedAh + SMALL_AH, boundAh, currentA) - atV;
+        double boundV = battery.terminal().voltageV(removedAh, boundAh + SMALL_AH, currentA) - atV;
+        double weight = battery.totalWeight();
+        for (int k = 0; k < size; k++) {
+            NodePoint point = middle.points[k].starter;
+            double driveA = point.mainA < 0 ? battery.chargingFactor() * point.mainA : point.mainA;
+            slopeVPerS[k] = (chargeV * (point.mainA - mean.sumA()) + boundV * weight * (driveA - mean.driveA()))
+                    / (SMALL_AH * SECONDS_PER_HOUR);
+            double batteryOhm =
+                    -battery.terminal().slopeVPerA(battery.terminal().surfaceState(removedAh, boundAh), point.mainA);
+            transfer[k] = point.stiffnessOhm / batteryOhm;
+            if (!Double.isFinite(slopeVPerS[k]) || !(transfer[k] >= 0 && transfer[k] < 2)) {
+                slopeVPerS[k] = 0;
+                transfer[k] = 0;
+            }
+        }
+    }
+
+    /** How far it swings in a cycle (V). */
+    double swingV() {
+        return swingV;
+    }
+
+    /** Goes through so much time in a combination. */
+    void advance(int combination, double durationS) {
+        rippleV += slopeVPerS[combination] * durationS;
+    }
+
+    /** What to add to the node's voltage in a combination now (V). */
+    double atV(int combination) {
+        return rippleV * transfer[combination];
+    }
+}

@@ -1,0 +1,181 @@
+package curbwatt.engine.simulation.envelope;
+
+import curbwatt.engine.simulation.device.Actions;
+import curbwatt.engine.simulation.device.CalmWatch;
+import curbwatt.engine.simulation.device.EngineWatch;
+import curbwatt.engine.simulation.network.SenseTap;
+import curbwatt.engine.simulation.part.CircuitState;
+import curbwatt.engine.simulation.part.EngineState;
+import curbwatt.engine.simulation.part.OperatingPoint;
+import curbwatt.engine.vehicle.BusNode;
+import java.util.List;
+
+/**
+ * Shows the devices the exact waveform of a long step, segment by segment, up to where one of them would act.
+ *
+ * <p>The voltages are those of the step's parabolas: nothing is solved. Between two instants at which a combination's voltage
+ * passes a level all cycles look alike to a device without a filter; after one of them the others are taken as repeated.
+ */
+final class Walk {
+
+    /** Pieces in which a step without flashes is shown. */
+    private static final int PIECES = 16;
+
+    private final Actions actions;
+    private final EngineWatch watch;
+    private final CalmWatch calm;
+    private final EngineState engine;
+    private final Bounds bounds;
+    private final OperatingPoint from;
+    private final OperatingPoint to;
+    private final boolean[] onStarter;
+    private LongStep step;
+    private FlashPattern pattern;
+    private final Ripple ripple = new Ripple();
+    private double atS;
+
+    Walk(
+            Actions actions,
+            EngineWatch watch,
+            CalmWatch calm,
+            EngineState engine,
+            Bounds bounds,
+            List<CircuitState> circuits) {
+        this.actions = actions;
+        this.watch = watch;
+        this.calm = calm;
+        this.engine = engine;
+        this.bounds = bounds;
+        from = new OperatingPoint(circuits.size());
+        to = new OperatingPoint(circuits.size());
+        onStarter = new boolean[circuits.size()];
+        for (int c = 0; c < onStarter.length; c++) {
+            onStarter[c] = circuits.get(c).circuit.node() == BusNode.STARTER;
+        }
+    }
+
+    /** Goes through a step as far as nothing acts; the time reached (s). */
+    double through(LongStep next) {
+        step = next;
+        pattern = next.pattern();
+        atS = next.startS();
+        double endS = next.startS() + next.lengthS();
+        double pieceS = pattern.isSteady() ? next.lengthS() / PIECES : Double.POSITIVE_INFINITY;
+        boolean mayRepeat = !pattern.isSteady() && calm.mayRepeat(atS);
+        double cycleFromS = atS;
+        ripple.begin(step);
+        pattern.seek(atS);
+        while (endS - atS > 1e-6) {
+            if (mayRepeat && atS - cycleFromS > pattern.cycleS() - 1e-6) {
+                cycleFromS = atS + repeat(cycleFromS, endS);
+                if (cycleFromS > atS) {
+                    atS = cycleFromS;
+                    pattern.seek(atS);
+                    continue;
+                }
+                cycleFromS = atS;
+            }
+            double toS = Math.min(endS, Math.min(pattern.endS(), atS + pieceS));
+            if (!show(toS)) {
+                return atS;
+            }
+            atS = toS;
+            if (atS < endS && !pattern.isSteady()) {
+                pattern.next();
+            }
+        }
+        return endS;
+    }
+
+    /** Shows the stretch to a time; false: a device would act in it. */
+    private boolean show(double toS) {
+        int combination = pattern.combination();
+        double lengthS = toS - atS;
+        step.at(combination, share(atS), from);
+        lift(from, ripple.atV(combination));
+        ripple.advance(combination, lengthS);
+        step.at(combination, share(toS), to);
+        lift(to, ripple.atV(combination));
+        if (actions.firstS(lengthS, from, to, engine.runs()) <= lengthS
+                || watch.firstS(atS, lengthS, from, to, engine) <= lengthS) {
+            return false;
+        }
+        actions.advance(lengthS, from, to, engine.runs());
+        watch.advance(atS, toS, from, to, engine);
+        return true;
+    }
+
+    /** Lets the starter node and what hangs on it ride on the ripple; behind a link it is smaller, and left out. */
+    private void lift(OperatingPoint point, double rippleV) {
+        point.starter.nodeV += rippleV;
+        for (int c = 0; c < point.farV.length; c++) {
+            if (onStarter[c]) {
+                point.farV[c] += rippleV;
+            }
+        }
+    }
+
+    private double share(double timeS) {
+        return (timeS - step.startS()) / step.lengthS();
+    }
+
+    /** Repeats the cycle just shown as often as it may be (s). */
+    private double repeat(double cycleFromS, double endS) {
+        double cycleS = pattern.cycleS();
+        double alikeS = step.startS() + step.lengthS() * crossing(share(cycleFromS));
+        double roomS = Math.min(Math.min(endS, alikeS) - atS, calm.repeatsForS(cycleS));
+        double repeatedS = cycleS * (Math.floor(roomS / cycleS) - 1);
+        if (!(repeatedS >= cycleS)) {
+            return 0;
+        }
+        for (int s = 0; s < pattern.segments(); s++) {
+            ripple.advance(pattern.combination(s), pattern.lengthS(s) * repeatedS / cycleS);
+        }
+        bounds.readAt(step, share(atS + repeatedS));
+        calm.repeat(cycleS, repeatedS);
+        return repeatedS;
+    }
+
+    /** Share of the step, after one, at which a combination's voltage first comes to a level. */
+    private double crossing(double after) {
+        double first = 1;
+        // the state swings about its mean path, and its mean is known to a swing: a voltage this near may be on both
+        // sides
+        double swingV = 2 * ripple.swingV();
+        int levels = calm.lookUpLevels();
+        for (int l = 0; l < levels; l++) {
+            SenseTap tap = calm.levelTap(l);
+            double levelV = calm.levelV(l);
+            for (int k = 0; k < pattern.size(); k++) {
+                double startV = tap.voltageV(step.start().points[k]) - levelV;
+                double middleV = tap.voltageV(step.middle().points[k]) - levelV;
+                double endV = tap.voltageV(step.end().points[k]) - levelV;
+                double presentV = startV
+                        + after * (-3 * startV + 4 * middleV - endV)
+                        + after * after * (2 * startV - 4 * middleV + 2 * endV);
+                if (Math.abs(presentV) <= swingV) {
+                    return after;
+                }
+                first = Math.min(first, root(startV - swingV, middleV - swingV, endV - swingV, after));
+                first = Math.min(first, root(startV + swingV, middleV + swingV, endV + swingV, after));
+            }
+        }
+        return first;
+    }
+
+    /** First zero after a share of the parabola through three values; 1: none. */
+    private static double root(double start, double middle, double end, double after) {
+        double linear = -3 * start + 4 * middle - end;
+        double square = 2 * start - 4 * middle + 2 * end;
+        double discriminant = linear * linear - 4 * square * start;
+        if (!(discriminant >= 0)) {
+            return 1;
+        }
+        double half = -0.5 * (linear + Math.copySign(Math.sqrt(discriminant), linear));
+        double one = half / square;
+        double other = start / half;
+        double first = one > after ? one : Double.POSITIVE_INFINITY;
+        first = other > after ? Math.min(first, other) : first;
+        return Math.min(1, first);
+    }
+}
