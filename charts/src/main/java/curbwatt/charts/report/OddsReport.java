@@ -35,7 +35,7 @@ public final class OddsReport {
                 text.reasons(),
                 new OddsTables(result).all(),
                 limits.doubts(),
-                limits.assumptions(),
+                StudyReport.inLongSteps(limits.assumptions()),
                 OddsJson.of(scenario, result),
                 List.of(new StudyReport.CsvTable(
                         "samples.csv", "every draw, its inputs and what came of it", SamplesCsv.of(result))));

@@ -40,7 +40,7 @@ public record SettingsReport(ReadyScenario scenario, SettingsResult result) {
                 finding.reasons(),
                 tables(finding),
                 doubts(),
-                assumptions(),
+                StudyReport.inLongSteps(assumptions()),
                 files.json(),
                 List.of(new StudyReport.CsvTable("settings.csv", "every setting tried", files.csv())));
     }

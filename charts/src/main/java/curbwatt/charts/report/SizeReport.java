@@ -38,7 +38,7 @@ public final class SizeReport {
                 text.reasons(),
                 tables,
                 doubts(result),
-                assumptions(result),
+                StudyReport.inLongSteps(assumptions(result)),
                 SizeJson.of(story),
                 List.of(new StudyReport.CsvTable(
                         "hold.csv", "hold time against size", SizeJson.curves(result.curves()))));

@@ -60,6 +60,16 @@ public record StudyReport(
         csv = List.copyOf(csv);
     }
 
+    /** Assumptions, and that the runs behind them followed flashing in long steps. */
+    static List<String> inLongSteps(List<String> assumptions) {
+        List<String> all = new ArrayList<>(assumptions);
+        all.add(
+                "The runs of this study follow flashing loads in long steps over many flashes, and edge by edge near every"
+                        + " event; the command run follows every flash throughout. How near the two come is in"
+                        + " docs/model-envelope.md; try the answer with run before you rely on it.");
+        return List.copyOf(all);
+    }
+
     /** Every file, in memory, by name relative to the study's folder. */
     public SortedMap<String, byte[]> files() {
         SortedMap<String, byte[]> files = new TreeMap<>();

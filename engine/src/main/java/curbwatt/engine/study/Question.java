@@ -1,7 +1,9 @@
 package curbwatt.engine.study;
 
 import curbwatt.engine.result.RunResult;
+import curbwatt.engine.simulation.Fidelity;
 import curbwatt.engine.simulation.Simulation;
+import curbwatt.engine.simulation.StepControl;
 import curbwatt.engine.simulation.record.Recorder;
 import curbwatt.engine.verdict.Judge;
 import curbwatt.engine.verdict.Requirement;
@@ -27,9 +29,17 @@ public record Question(Simulation simulation, List<Requirement> requirements) {
         return new Question(variation.of(simulation), requirements);
     }
 
-    /** Runs the scene without keeping a trace, and judges it. */
+    /**
+     * Runs the scene without keeping a trace, and judges it. Flashing is followed in long steps: a study asks hundreds
+     * of times what a single run is asked once.
+     */
     public Answer answer() {
-        RunResult result = simulation.run(Recorder.none());
+        return answer(Recorder.none());
+    }
+
+    /** Runs it, handing each step to a recorder, and judges it. */
+    public Answer answer(Recorder recorder) {
+        RunResult result = simulation.run(recorder, StepControl.usual(), Fidelity.ENVELOPE);
         return new Answer(result, new Judge(simulation.vehicle(), simulation.scene(), requirements).judge(result));
     }
 }

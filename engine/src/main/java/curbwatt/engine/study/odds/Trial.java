@@ -11,7 +11,6 @@ import curbwatt.engine.study.Answer;
 import curbwatt.engine.study.Question;
 import curbwatt.engine.study.Variation;
 import curbwatt.engine.verdict.Finding;
-import curbwatt.engine.verdict.Judge;
 import curbwatt.engine.verdict.Requirement;
 import java.util.ArrayList;
 import java.util.List;
@@ -51,14 +50,14 @@ record Trial(Question base, List<Input> inputs) {
     /** Runs a draw, handing each step to the recorder. */
     Outcome outcome(List<Double> values, Recorder recorder) {
         Question question = question(values);
-        Answer answer = answer(question, recorder);
+        Answer answer = question.answer(recorder);
         boolean tripped = hasTripped(answer);
         return outcome(answer, tripped && isSafeWithoutCutoff(question));
     }
 
     /** Runs a draw, but leaves open whether a trip was a nuisance: half the work. */
     Outcome figures(List<Double> values) {
-        return outcome(answer(question(values), Recorder.none()), false);
+        return outcome(question(values).answer(), false);
     }
 
     private static boolean hasTripped(Answer answer) {
@@ -74,13 +73,6 @@ record Trial(Question base, List<Input> inputs) {
                 answer.firstTripS(),
                 hasTripped(answer),
                 nuisance);
-    }
-
-    private static Answer answer(Question question, Recorder recorder) {
-        Simulation simulation = question.simulation();
-        RunResult result = simulation.run(recorder);
-        return new Answer(
-                result, new Judge(simulation.vehicle(), simulation.scene(), question.requirements()).judge(result));
     }
 
     /** The instant until which circuits are to be held moves with the phases round it. */
@@ -127,7 +119,7 @@ record Trial(Question base, List<Input> inputs) {
                 .withCutoffs(simulation.vehicle().cutoffs().stream()
                         .map(cutoff -> cutoff.tripping(NEVER_V, LONGEST_DELAY_S))
                         .toList()));
-        Answer answer = answer(new Question(unguarded, question.requirements()), Recorder.none());
+        Answer answer = new Question(unguarded, question.requirements()).answer();
         return enoughMargin(answer)
                 && answer.findings(Requirement.KeepCharge.class).allMatch(Finding::met)
                 && answer.findings(Requirement.KeepAuxiliaryCharge.class).allMatch(Finding::met);
