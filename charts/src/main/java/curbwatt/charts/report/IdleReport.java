@@ -33,7 +33,7 @@ public final class IdleReport {
                 text.reasons(),
                 tables,
                 ground.doubts(),
-                StudyReport.inLongSteps(ground.assumptions()),
+                ground.assumptions(),
                 IdleJson.of(story),
                 List.of());
     }
