@@ -33,7 +33,7 @@ public final class IdleReport {
                 text.reasons(),
                 tables,
                 ground.doubts(),
-                ground.assumptions(),
+                StudyReport.inLongSteps(ground.assumptions()),
                 IdleJson.of(story),
                 List.of());
     }

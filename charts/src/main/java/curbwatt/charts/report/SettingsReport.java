@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -66,7 +67,10 @@ public record SettingsReport(ReadyScenario scenario, SettingsResult result) {
                 PlainText.quoted(result.cutoff()) + " of " + scenario.vehicle().name() + ", closing "
                         + SettingText.closes(result.map().recloses().get(rule)) + "; "
                         + result.map().ofRule(rule).size()
-                        + " settings, a run each; the recommended one ringed, round it what a device with coarse steps may take";
+                        + " settings, a run each"
+                        + (advised(rule).isPresent()
+                                ? "; the recommended one ringed, round it what a device with coarse steps may take"
+                                : "");
         Map<FailureKind, String> reasons =
                 Arrays.stream(FailureKind.values()).collect(Collectors.toMap(Function.identity(), SettingText::reason));
         SettingsFigure.Words words = new SettingsFigure.Words(
@@ -76,7 +80,7 @@ public record SettingsReport(ReadyScenario scenario, SettingsResult result) {
                         .map(levelV -> PlainText.number(levelV, 2))
                         .toList(),
                 result.map().tripDelaysS().stream().map(SettingText::delay).toList(),
-                result.recommendation()
+                advised(rule)
                         .map(advice -> SettingText.of(advice.cell().setting()))
                         .orElse(""),
                 finding.headline() + " "
@@ -85,6 +89,11 @@ public record SettingsReport(ReadyScenario scenario, SettingsResult result) {
                                 .collect(Collectors.joining("; "))
                         + ".");
         return SettingsFigure.of(rule == 0 ? "settings" : "settings-" + (rule + 1), result, rule, words);
+    }
+
+    /** The recommendation, if it lies in the map of a rule. */
+    private Optional<Recommendation> advised(int rule) {
+        return result.recommendation().filter(advice -> advice.cell().rule() == rule);
     }
 
     private List<Table> tables(SettingsFinding finding) {

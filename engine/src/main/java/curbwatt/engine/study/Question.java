@@ -37,18 +37,9 @@ public record Question(Simulation simulation, List<Requirement> requirements) {
         return answer(Recorder.none());
     }
 
-    /** Runs it in long steps, handing each to a recorder, and judges it. */
+    /** Runs it, handing each step to a recorder, and judges it. */
     public Answer answer(Recorder recorder) {
-        return answer(recorder, Fidelity.ENVELOPE);
-    }
-
-    /** Runs it edge by edge, for a study that weighs runs of which some can be followed in no other way. */
-    public Answer answerEdgeByEdge() {
-        return answer(Recorder.none(), Fidelity.RESOLVED);
-    }
-
-    private Answer answer(Recorder recorder, Fidelity fidelity) {
-        RunResult result = simulation.run(recorder, StepControl.usual(), fidelity);
+        RunResult result = simulation.run(recorder, StepControl.usual(), Fidelity.ENVELOPE);
         return new Answer(result, new Judge(simulation.vehicle(), simulation.scene(), requirements).judge(result));
     }
 }

@@ -14,8 +14,11 @@ import java.util.Optional;
  */
 public record IdleCase(IdlePlan plan, List<WayOutcome> outcomes) {
 
-    /** Costs nearer than this count as equal, so that rounding decides nothing. */
-    private static final double SAME_FRACTION = 1e-9;
+    /**
+     * Costs nearer than this are equal: an automatic start that never has to act costs what none costs, and is followed
+     * edge by edge where the others go in long steps, which agree to some 1e-6.
+     */
+    private static final double SAME_FRACTION = 1e-5;
 
     /** Copies the list. */
     public IdleCase {

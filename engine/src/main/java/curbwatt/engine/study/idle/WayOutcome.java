@@ -34,7 +34,7 @@ public record WayOutcome(IdleWay way, Answer answer, Usage usage, OptionalDouble
     static WayOutcome of(Question question, Standing standing) {
         Question asked = question.of(standing);
         Simulation simulation = asked.simulation();
-        Answer answer = asked.answerEdgeByEdge();
+        Answer answer = asked.answer();
         StandingFuel fuel = new StandingFuel(simulation, answer.result());
         OptionalDouble litres = fuel.litres();
         return new WayOutcome(
