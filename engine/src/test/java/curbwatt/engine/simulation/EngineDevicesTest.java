@@ -23,6 +23,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Devices that act on the engine, in whole runs. */
 class EngineDevicesTest {
@@ -115,6 +117,35 @@ class EngineDevicesTest {
                 .isCloseTo(0, within(1e-9 * run.charge().loadsAh()));
         assertThat(run.energy().remainderWh())
                 .isCloseTo(0, within(1e-5 * run.energy().loadsWh()));
+    }
+
+    /** Delays of whole seconds end where flashes have their edges, or a rounding beside them. */
+    @ParameterizedTest
+    @ValueSource(doubles = {100, 300, 900, 700.1})
+    void delaysThatEndOnAFlashEdgeEnd(double periodMs) {
+        AutomaticStart device = new AutomaticStart(
+                "automatic start",
+                new SensePoint.Node(),
+                12.7,
+                30,
+                600,
+                OptionalDouble.empty(),
+                0,
+                OptionalDouble.of(600),
+                900);
+        RunResult run = Simulation.of(
+                        vehicle(
+                                new EngineEquipment(Optional.empty(), Optional.of(device), Optional.empty()),
+                                Vehicles.steady("equipment", 15, -1),
+                                Vehicles.flashing("head", 10, 0, periodMs, 0.4 * periodMs, 0)),
+                        Vehicles.scene(0.8, 20, Vehicles.driving(60.3, 20, 1500), Vehicles.off(3 * 3600, 20)))
+                .run(Recorder.none());
+        List<Event> starts = of(run, EventKind.ENGINE_STARTED);
+        List<Event> stops = of(run, EventKind.ENGINE_STOPPED);
+        assertThat(starts).hasSizeGreaterThan(10);
+        for (int i = 0; i + 1 < starts.size(); i++) {
+            assertThat(stops.get(i + 1).timeS() - starts.get(i).timeS()).isCloseTo(600, within(1e-3));
+        }
     }
 
     @Test

@@ -25,6 +25,8 @@ public final class EngineWatch {
     private static final int HALVINGS = 50;
     /** Past a crossing by this, so that the wish is plainly changed there (s). */
     private static final double PLAINLY_S = 1e-7;
+    /** More than a clock's rounding, and than what the settings' own rules take as one instant (s). */
+    private static final double ONE_INSTANT_S = 2e-6;
 
     private final Optional<HighIdleControl> highIdle;
     private final Optional<AutomaticStart> automatic;
@@ -71,22 +73,33 @@ public final class EngineWatch {
         return idleState == null ? 0 : idleState.raisedS(timeS);
     }
 
-    /** Time in a step at which a wish changes or a device acts; positive infinity: nothing happens (s). */
+    /**
+     * Time in a step at which a wish changes or a device acts; positive infinity: nothing happens (s).
+     *
+     * <p>Delays are often whole numbers of seconds, and end where a flash edge ends a step: a rounding must not let them end
+     * unseen between two steps.
+     */
     public double firstS(double timeS, double lengthS, OperatingPoint start, OperatingPoint end, EngineState engine) {
         double firstS = Double.POSITIVE_INFINITY;
         if (highIdle.isPresent() && engine.idles()) {
             HighIdleControl control = highIdle.get();
             HighIdleControl.State now = idle(control, idleState, timeS, start, engine);
+            if (now.raised() != idleState.raised()) {
+                return 0;
+            }
             firstS = Math.min(
                     changeS(
                             lengthS,
                             share -> control.wishes(
                                     now, between(idleTap, start, end, share), batteryA(start, end, share))),
-                    dueS(control.actsAtS(now), timeS));
+                    dueInS(control.actsAtS(now), timeS, lengthS));
         }
         if (automatic.isPresent() && engine.phase().mode() == EngineMode.OFF) {
             AutomaticStart device = automatic.get();
             AutomaticStart.State now = automatic(device, startState, timeS, start, engine);
+            if (now.running() != startState.running()) {
+                return 0;
+            }
             firstS = Math.min(
                     firstS,
                     Math.min(
@@ -94,9 +107,15 @@ public final class EngineWatch {
                                     lengthS,
                                     share -> device.wishes(
                                             now, between(startTap, start, end, share), batteryA(start, end, share))),
-                            dueS(device.actsAtS(now), timeS)));
+                            dueInS(device.actsAtS(now), timeS, lengthS)));
         }
         return firstS;
+    }
+
+    /** As {@link #dueS}; what is due within an instant after the step's end is due at its end. */
+    private static double dueInS(double atS, double timeS, double lengthS) {
+        double dueS = dueS(atS, timeS);
+        return dueS > lengthS && dueS < lengthS + ONE_INSTANT_S ? lengthS : dueS;
     }
 
     private static double dueS(double atS, double timeS) {
