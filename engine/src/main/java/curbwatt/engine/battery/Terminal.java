@@ -28,6 +28,8 @@ public final class Terminal {
     private static final double LEAST_IDLE_HEAD = 1e-3;
     /** Bulk that a charged surface is compared with at least: an emptied, chilled battery has none left by A(T). */
     private static final double LEAST_BULK = 0.01;
+    /** Of our own: binds in the last thousandths of the charge only, and lets the current go to nothing in minutes. */
+    private static final double SURFACE_REACH = 20;
 
     private final double temperatureC;
     private final double capacityAh;
@@ -95,7 +97,8 @@ public final class Terminal {
      */
     public double voltageV(double removedAh, double boundAh, double currentA) {
         double startV = currentA > 0 ? openV(removedAh, boundAh) : idleV(removedAh, boundAh);
-        return startV - dropV(surfaceState(removedAh, boundAh), currentA);
+        double surface = currentA < 0 ? chargingState(removedAh, boundAh) : surfaceState(removedAh, boundAh);
+        return startV - dropV(surface, currentA);
     }
 
     /**
@@ -138,7 +141,7 @@ public final class Terminal {
      * 0
      * when charging.
      *
-     * @param surface s, see {@link #surfaceState}
+     * @param surface s, see {@link #surfaceState}; charging, see {@link #chargingState}
      * @param currentA current of the main reaction, A, positive when discharging
      */
     public double dropV(double surface, double currentA) {
@@ -155,7 +158,7 @@ public final class Terminal {
      * Returns the slope of {@link #voltageV} over the current, V/A, never above 0; at no current that of the
      * discharging side, and negative infinity where a full surface takes no charge.
      *
-     * @param surface s, see {@link #surfaceState}
+     * @param surface s, see {@link #surfaceState}; charging, see {@link #chargingState}
      * @param currentA current of the main reaction, A, positive when discharging
      */
     public double slopeVPerA(double surface, double currentA) {
@@ -187,6 +190,20 @@ public final class Terminal {
     /** Returns s = 1 − (q + Σx)/C, not clamped: 1 is a full surface, 0 and below a spent one. */
     public double surfaceState(double removedAh, double boundAh) {
         return 1 - (removedAh + boundAh) / capacityAh;
+    }
+
+    /**
+     * Returns the state that a charging current meets: the surface's, but never emptier than {@value #SURFACE_REACH}
+     * times the charge that the whole battery misses.
+     *
+     * <p>After a discharge bound charge holds the surface down. Were that all, charging would break off at its full
+     * height once q is back, and self-discharge would let it begin again at once.
+     *
+     * @param removedAh q, net charge removed, Ah
+     * @param boundAh Σx over the modes, Ah
+     */
+    public double chargingState(double removedAh, double boundAh) {
+        return 1 - Math.min(removedAh + boundAh, SURFACE_REACH * removedAh) / capacityAh;
     }
 
     /** Returns h = 1 − (q + Σx)/A(T), not clamped: at 0 nothing more can be drawn for now. */

@@ -12,8 +12,11 @@ import curbwatt.engine.simulation.record.Recorder;
 import curbwatt.engine.vehicle.BatteryInstallation;
 import curbwatt.engine.vehicle.Circuit;
 import curbwatt.engine.vehicle.Vehicle;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -43,6 +46,24 @@ class FullBatteryTest {
         assertThat(mostCharge[0]).isCloseTo(1, within(1e-4));
         assertThat(run.charge().batteryRemainderAh())
                 .isCloseTo(0, within(1e-9 * run.charge().loadsAh()));
+    }
+
+    /** A charge that broke off at its full height would begin again with the first self-discharge, thousands of times. */
+    @Test
+    void theChargeDiesAwayAndDoesNotBreakOff() {
+        Battery battery = Vehicles.battery(Chemistry.AGM, 92, 160, 850);
+        List<Double> currentsA = new ArrayList<>();
+        Simulation.of(
+                        vehicle(battery, 23, 2.7),
+                        Vehicles.scene(1, 20, Vehicles.off(2 * 3600, 20), Vehicles.idling(12 * 3600, 20, 1500)))
+                .run(step -> currentsA.add(step.batteryA()));
+        double largestRiseA = 0;
+        for (int i = currentsA.indexOf(Collections.min(currentsA)); i + 1 < currentsA.size(); i++) {
+            largestRiseA = Math.max(largestRiseA, Math.abs(currentsA.get(i + 1) - currentsA.get(i)));
+        }
+        assertThat(currentsA.get(currentsA.size() - 1)).isCloseTo(0, within(0.5));
+        assertThat(largestRiseA).isLessThan(2);
+        assertThat(currentsA).hasSizeLessThan(10_000);
     }
 
     /** An alternator that gives a little more than the loads take, but not what its set-point would ask for. */

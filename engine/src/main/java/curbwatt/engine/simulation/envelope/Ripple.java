@@ -61,8 +61,10 @@ final class Ripple {
             double driveA = point.mainA < 0 ? battery.chargingFactor() * point.mainA : point.mainA;
             slopeVPerS[k] = (chargeV * (point.mainA - mean.sumA()) + boundV * weight * (driveA - mean.driveA()))
                     / (SMALL_AH * SECONDS_PER_HOUR);
-            double batteryOhm =
-                    -battery.terminal().slopeVPerA(battery.terminal().surfaceState(removedAh, boundAh), point.mainA);
+            double state = point.mainA < 0
+                    ? battery.terminal().chargingState(removedAh, boundAh)
+                    : battery.terminal().surfaceState(removedAh, boundAh);
+            double batteryOhm = -battery.terminal().slopeVPerA(state, point.mainA);
             transfer[k] = point.stiffnessOhm / batteryOhm;
             if (!Double.isFinite(slopeVPerS[k]) || !(transfer[k] >= 0 && transfer[k] < 2)) {
                 slopeVPerS[k] = 0;

@@ -213,7 +213,9 @@ public final class NodeSolver {
         double removedAh = battery.removedAh();
         double boundAh = battery.totalBoundAh();
         surface = terminal.surfaceState(removedAh, boundAh);
-        chargingSurface = battery.mayCharge() && !battery.isFull() ? surface : Math.max(surface, 1);
+        chargingSurface = battery.mayCharge() && !battery.isFull()
+                ? terminal.chargingState(removedAh, boundAh)
+                : Math.max(surface, 1);
         mayDischarge = battery.mayDischarge();
         idleV = terminal.idleV(removedAh, boundAh);
         openV = terminal.isNearlyExhausted(removedAh, boundAh) ? terminal.openV(removedAh, boundAh) : idleV;

@@ -17,7 +17,7 @@ public final class BatteryWork {
      */
     private static final double TEMPERATURE_GRAIN_K = 0.01;
 
-    /** A surface nearer to full than this takes less than a milliampere: it counts as full. */
+    /** A state nearer to full than this takes less than a milliampere: it counts as full. */
     private static final double FULL_SURFACE = 1 - 1e-6;
 
     public final Battery battery;
@@ -125,9 +125,9 @@ public final class BatteryWork {
         return mayDischarge;
     }
 
-    /** Whether it is full: it has its whole charge, even where bound charge still holds its surface down. */
+    /** Whether it takes no more charge. */
     public boolean isFull() {
-        return removedAh <= 0 || terminal.surfaceState(removedAh, totalBoundAh()) >= FULL_SURFACE;
+        return terminal.chargingState(removedAh, totalBoundAh()) >= FULL_SURFACE;
     }
 
     public Terminal terminal() {
