@@ -17,6 +17,9 @@ import java.util.stream.Stream;
 /** From a run and its pictures to the words of the page. */
 final class ReportBuilder {
 
+    private static final String FLASHING =
+            "Flashing loads are followed in long steps over many flashes, and edge by edge near every event; run --resolved"
+                    + " follows every edge throughout. How near the two come is in docs/model-envelope.md.";
     private static final String NOTHING_ASKED =
             "The scenario asks nothing of the vehicle. Add \"requirements\" to the file to get a verdict.";
 
@@ -50,7 +53,7 @@ final class ReportBuilder {
                 Optional.of(new ReportModel.Ledgers(LedgerText.charge(result), LedgerText.energy(result))),
                 Stream.concat(DoubtText.of(story).stream(), Stream.of(DoubtText.ALWAYS))
                         .toList(),
-                Stream.concat(scenario.assumptions().stream(), Stream.of(nodes(story)))
+                Stream.concat(scenario.assumptions().stream(), Stream.of(nodes(story), FLASHING))
                         .toList(),
                 Cautions.of(scenario.vehicle(), scenario.scene()),
                 List.of(

@@ -65,8 +65,8 @@ public record StudyReport(
         List<String> all = new ArrayList<>(assumptions);
         all.add(
                 "The runs of this study follow flashing loads in long steps over many flashes, and edge by edge near every"
-                        + " event; the command run follows every flash throughout. How near the two come is in"
-                        + " docs/model-envelope.md; try the answer with run before you rely on it.");
+                        + " event. How near that comes to every edge is in docs/model-envelope.md; try the answer with run"
+                        + " --resolved before you rely on it.");
         return List.copyOf(all);
     }
 

@@ -6,7 +6,9 @@ import curbwatt.engine.load.LoadPattern;
 import curbwatt.engine.result.RunResult;
 import curbwatt.engine.scene.Phase;
 import curbwatt.engine.scene.Scene;
+import curbwatt.engine.simulation.Fidelity;
 import curbwatt.engine.simulation.Simulation;
+import curbwatt.engine.simulation.StepControl;
 import curbwatt.engine.simulation.record.LoadPeakRecorder;
 import curbwatt.engine.simulation.record.Recorder;
 import curbwatt.engine.simulation.record.TraceRecorder;
@@ -29,8 +31,9 @@ import java.util.stream.IntStream;
  * Runs a scenario as written and, where heads share a clock, with those heads together and interleaved.
  *
  * @param scenario what to run
+ * @param fidelity how its flashes are followed
  */
-record FlashComparer(ReadyScenario scenario) {
+record FlashComparer(ReadyScenario scenario, Fidelity fidelity) {
 
     /** How long a phase has gone on when its flashing is looked at (s): the voltage has settled by then. */
     private static final double SETTLED_S = 60;
@@ -98,8 +101,8 @@ record FlashComparer(ReadyScenario scenario) {
         WaveformRecorder waveform = new WaveformRecorder(
                 closeUp.map(CloseUp::fromS).orElse(0.0),
                 closeUp.map(CloseUp::toS).orElse(0.0));
-        RunResult result =
-                Simulation.of(vehicle, scene).run(trace.and(peak).and(waveform).and(watch));
+        RunResult result = Simulation.of(vehicle, scene)
+                .run(trace.and(peak).and(waveform).and(watch), StepControl.usual(), fidelity);
         RunStory story = new RunStory(
                 scenario.withVehicle(vehicle),
                 result,

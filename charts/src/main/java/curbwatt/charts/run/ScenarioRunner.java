@@ -3,6 +3,7 @@ package curbwatt.charts.run;
 import curbwatt.engine.result.WaveformPoint;
 import curbwatt.engine.scene.Phase;
 import curbwatt.engine.scene.Scene;
+import curbwatt.engine.simulation.Fidelity;
 import curbwatt.engine.simulation.Simulation;
 import curbwatt.engine.simulation.record.WaveformRecorder;
 import curbwatt.scenarios.assemble.ReadyScenario;
@@ -15,8 +16,14 @@ import java.util.function.DoubleConsumer;
  * Runs a scenario, judges it, takes a close-up at the moment that matters most, and tries other timings of its heads.
  *
  * @param scenario what to run
+ * @param fidelity how its flashes are followed
  */
-public record ScenarioRunner(ReadyScenario scenario) {
+public record ScenarioRunner(ReadyScenario scenario, Fidelity fidelity) {
+
+    /** In long steps. */
+    public ScenarioRunner(ReadyScenario scenario) {
+        this(scenario, Fidelity.ENVELOPE);
+    }
 
     /**
      * Runs the scenario.
@@ -24,7 +31,7 @@ public record ScenarioRunner(ReadyScenario scenario) {
      * @param progress hears the share of the run that is done, 0 … 1; it can't change the outcome
      */
     public RunStory run(DoubleConsumer progress) {
-        FlashComparer comparer = new FlashComparer(scenario);
+        FlashComparer comparer = new FlashComparer(scenario, fidelity);
         List<TimedRun> runs = comparer.runs(new RunProgress(scenario.scene().durationS(), progress));
         RunStory written = runs.stream()
                 .map(TimedRun::story)

@@ -4,13 +4,15 @@ import curbwatt.engine.result.CrankCheck;
 import curbwatt.engine.scene.Phase;
 import curbwatt.engine.simulation.book.RunBook;
 import curbwatt.engine.simulation.device.RestartWatch;
-import curbwatt.engine.simulation.envelope.Envelope;
 import curbwatt.engine.simulation.network.CrankProbe;
 import curbwatt.engine.simulation.part.Batteries;
 import java.util.OptionalDouble;
 
 /** Asks whether the engine would start, from time to time while it is off, and follows the margin through zero. */
 final class Restart {
+
+    /** Nearer to zero than this, the margin's sign depends on what flashes do to the battery within a cycle (V). */
+    private static final double PLAINLY_V = 5e-4;
 
     private final CrankProbe crank;
     private final Stepping stepping;
@@ -53,28 +55,10 @@ final class Restart {
         book.noteCold();
     }
 
-    /** Asks at the end of a long step that was found but not taken; if the margin changed sides, in it too. */
-    void follow(Envelope envelope, double startS, double lengthS) {
-        if (watch.isLost() != crank.marginV(envelope.batteriesAt(1)) < 0) {
-            double same = 0;
-            double other = 1;
-            while ((other - same) * lengthS > RestartWatch.INTERVAL_S) {
-                double half = 0.5 * (same + other);
-                if (watch.isLost() == crank.marginV(envelope.batteriesAt(half)) < 0) {
-                    same = half;
-                } else {
-                    other = half;
-                }
-            }
-            ask(envelope, startS + same * lengthS, same);
-            ask(envelope, startS + other * lengthS, other);
-        }
-        ask(envelope, startS + lengthS, 1);
-    }
-
-    private void ask(Envelope envelope, double timeS, double share) {
-        Batteries at = envelope.batteriesAt(share);
-        watch.ask(timeS, crank.marginV(at), envelope.nodeV(share), at.starter().stateOfChargeFraction());
+    /** Whether, with the batteries so, the margin lies plainly on the side on which it was when last asked for. */
+    boolean isPlain(Batteries batteries) {
+        double marginV = crank.marginV(batteries);
+        return Math.abs(marginV) > PLAINLY_V && marginV < 0 == watch.isLost();
     }
 
     OptionalDouble firstLostS() {

@@ -72,9 +72,7 @@ final class SceneRun {
         CrankProbe crank = new CrankProbe(vehicle.starting(), bank.circuits, link);
         restart = new Restart(crank, stepping, book, vehicle.battery().name());
         settling = new Settling(stepping, bank, engine, book);
-        // an automatic start is only seen edge by edge
         envelope = fidelity == Fidelity.RESOLVED
-                        || vehicle.engine().automaticStart().isPresent()
                 ? Optional.empty()
                 : Optional.of(new Envelope(
                         bank,
@@ -84,6 +82,7 @@ final class SceneRun {
                         actions,
                         watch,
                         new CalmWatch(bank, actions, link, watch, pack, engine),
+                        state -> engine.runs() || restart.isPlain(state),
                         control.bendV()));
         view = new StepView(stepping, actions.taps(), actions.cutoffs().stream().findFirst(), book.engine());
         longView = envelope.map(found -> new LongStepView(
@@ -126,6 +125,9 @@ final class SceneRun {
             start(phase.name());
         } else if (ran && !wanted) {
             event(EventKind.ENGINE_STOPPED, phase.name(), stepping.endV());
+        }
+        if (!engine.idles()) {
+            releaseIdle();
         }
         watch.phaseBegan();
         book.begin(new PhaseBook(phase, timeS, engine.runs(), stepping.starterCharge(), engine.capacityA()));
@@ -175,9 +177,6 @@ final class SceneRun {
             return false;
         }
         double endS = timeS + lengthS < phaseEndS - ONE_INSTANT_S ? timeS + lengthS : phaseEndS;
-        if (!engine.runs()) {
-            restart.follow(found, timeS, lengthS);
-        }
         found.addTo(book);
         if (recorder.isWatching()) {
             longView.show(recorder, timeS, endS);
@@ -185,11 +184,11 @@ final class SceneRun {
         found.take(stepping.end);
         stepping.start.takeFrom(stepping.end);
         book.endLongStep();
-        if (!engine.runs()) {
-            book.noteCold();
-        }
         bank.arrive(endS);
         timeS = endS;
+        if (!engine.runs()) {
+            restart.follow(timeS);
+        }
         return true;
     }
 
@@ -256,8 +255,17 @@ final class SceneRun {
         }
     }
 
-    private void actOnEngine() {
+    /** An engine that does not idle any more is not held at its idle either. */
+    private void releaseIdle() {
         vehicle.engine().highIdle().ifPresent(control -> {
+            if (engine.holdIdleAt(0)) {
+                event(EventKind.IDLE_RELEASED, control.name(), stepping.endV());
+            }
+        });
+    }
+
+    private void actOnEngine() {
+        vehicle.engine().highIdle().filter(control -> engine.idles()).ifPresent(control -> {
             double heldRpm = watch.isRaised() ? control.highIdleRpm() : 0;
             if (engine.holdIdleAt(heldRpm)) {
                 EventKind did = watch.isRaised() ? EventKind.IDLE_RAISED : EventKind.IDLE_RELEASED;
@@ -274,6 +282,7 @@ final class SceneRun {
                 }
             } else if (!watch.wantsRunning() && engine.isRunByDevice()) {
                 engine.stop(timeS);
+                releaseIdle();
                 event(EventKind.ENGINE_STOPPED, device.name(), stepping.endV());
                 engineChanged();
             }

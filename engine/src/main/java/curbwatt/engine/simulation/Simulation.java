@@ -36,14 +36,14 @@ public record Simulation(Vehicle vehicle, Scene scene) {
         return new Simulation(vehicle, other);
     }
 
-    /** Runs the scene from start to end, handing each step to the recorder. */
+    /** Runs the scene from start to end in long steps where it may, handing each step to the recorder. */
     public RunResult run(Recorder recorder) {
         return run(recorder, StepControl.usual());
     }
 
     /** Runs it with steps of another fineness. */
     public RunResult run(Recorder recorder, StepControl control) {
-        return run(recorder, control, Fidelity.RESOLVED);
+        return run(recorder, control, Fidelity.ENVELOPE);
     }
 
     /** Runs it edge by edge, or with steps of another fineness. */

@@ -113,6 +113,11 @@ final class StepView implements Step {
     }
 
     @Override
+    public double loadPeakA() {
+        return Math.max(start.loadA(), end.loadA());
+    }
+
+    @Override
     public double circuitA(int circuit) {
         return 0.5 * (start.circuitA[circuit] + end.circuitA[circuit]);
     }

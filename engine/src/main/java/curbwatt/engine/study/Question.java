@@ -1,9 +1,7 @@
 package curbwatt.engine.study;
 
 import curbwatt.engine.result.RunResult;
-import curbwatt.engine.simulation.Fidelity;
 import curbwatt.engine.simulation.Simulation;
-import curbwatt.engine.simulation.StepControl;
 import curbwatt.engine.simulation.record.Recorder;
 import curbwatt.engine.verdict.Judge;
 import curbwatt.engine.verdict.Requirement;
@@ -29,17 +27,14 @@ public record Question(Simulation simulation, List<Requirement> requirements) {
         return new Question(variation.of(simulation), requirements);
     }
 
-    /**
-     * Runs the scene without keeping a trace, and judges it. Flashing is followed in long steps: a study asks hundreds
-     * of times what a single run is asked once.
-     */
+    /** Runs the scene without keeping a trace, and judges it. */
     public Answer answer() {
         return answer(Recorder.none());
     }
 
     /** Runs it, handing each step to a recorder, and judges it. */
     public Answer answer(Recorder recorder) {
-        RunResult result = simulation.run(recorder, StepControl.usual(), Fidelity.ENVELOPE);
+        RunResult result = simulation.run(recorder);
         return new Answer(result, new Judge(simulation.vehicle(), simulation.scene(), requirements).judge(result));
     }
 }

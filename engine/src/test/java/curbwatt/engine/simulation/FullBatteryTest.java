@@ -56,7 +56,7 @@ class FullBatteryTest {
         Simulation.of(
                         vehicle(battery, 23, 2.7),
                         Vehicles.scene(1, 20, Vehicles.off(2 * 3600, 20), Vehicles.idling(12 * 3600, 20, 1500)))
-                .run(step -> currentsA.add(step.batteryA()));
+                .run(step -> currentsA.add(step.batteryA()), StepControl.usual(), Fidelity.RESOLVED);
         double largestRiseA = 0;
         for (int i = currentsA.indexOf(Collections.min(currentsA)); i + 1 < currentsA.size(); i++) {
             largestRiseA = Math.max(largestRiseA, Math.abs(currentsA.get(i + 1) - currentsA.get(i)));

@@ -197,6 +197,11 @@ class TraceRecorderTest {
         }
 
         @Override
+        public double loadPeakA() {
+            return 0;
+        }
+
+        @Override
         public double circuitA(int circuit) {
             return batteryA;
         }

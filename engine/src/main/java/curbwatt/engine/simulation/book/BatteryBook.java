@@ -72,6 +72,10 @@ final class BatteryBook {
         selfDischargedAs += weightS * battery.selfDischargeA();
         gassingWs += weightS * point.nodeV * point.gasA;
         lossWs += weightS * ((restV - point.nodeV) * point.mainA + battery.selfDischargeA() * restV);
+    }
+
+    /** Notes an instant. */
+    void note(NodePoint point) {
         lowestV = Math.min(lowestV, point.nodeV);
     }
 

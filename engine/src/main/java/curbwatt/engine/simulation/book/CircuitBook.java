@@ -26,15 +26,12 @@ final class CircuitBook {
         this.place = place;
     }
 
-    public void add(double lengthS, double fromS, double toS, OperatingPoint start, OperatingPoint end) {
+    void add(double lengthS, OperatingPoint start, OperatingPoint end) {
         if (!state.isFed()) {
             disconnectedS += lengthS;
             return;
         }
         chargeAs += 0.5 * lengthS * (start.circuitA[place] + end.circuitA[place]);
-        peakA = Math.max(peakA, Math.max(start.circuitA[place], end.circuitA[place]));
-        noteVoltage(fromS, start.farV[place]);
-        noteVoltage(toS, end.farV[place]);
         for (int i = 0; i < state.loads.size(); i++) {
             LoadState load = state.loads.get(i);
             if (load.droppedOut) {
@@ -43,9 +40,14 @@ final class CircuitBook {
         }
     }
 
-    private void noteVoltage(double timeS, double farV) {
-        if (farV < lowestV) {
-            lowestV = farV;
+    /** Notes an instant. */
+    void note(double timeS, OperatingPoint point) {
+        if (!state.isFed()) {
+            return;
+        }
+        peakA = Math.max(peakA, point.circuitA[place]);
+        if (point.farV[place] < lowestV) {
+            lowestV = point.farV[place];
             lowestAtS = timeS;
         }
     }

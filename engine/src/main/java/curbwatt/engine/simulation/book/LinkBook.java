@@ -21,14 +21,18 @@ final class LinkBook {
         this.state = state;
     }
 
-    public void add(double lengthS, OperatingPoint start, OperatingPoint end) {
+    void add(double lengthS, OperatingPoint start, OperatingPoint end) {
         if (state.isClosed()) {
             closedS += lengthS;
         }
         double meanA = 0.5 * (start.linkOutA + end.linkOutA);
         toEquipmentAs += lengthS * Math.max(0, meanA);
         toStarterAs += lengthS * Math.max(0, -meanA);
-        peakA = Math.max(peakA, Math.max(Math.abs(start.linkOutA), Math.abs(end.linkOutA)));
+    }
+
+    /** Notes an instant. */
+    void note(OperatingPoint point) {
+        peakA = Math.max(peakA, Math.abs(point.linkOutA));
     }
 
     public LinkSummary summary() {

@@ -28,13 +28,17 @@ public final class PhaseBook {
         this.alternatorCapacityA = alternatorCapacityA;
     }
 
-    public void add(double lengthS, OperatingPoint start, OperatingPoint end) {
+    void add(double lengthS, OperatingPoint start, OperatingPoint end) {
         double half = 0.5 * lengthS;
         loadAs += half * (start.loadA() + end.loadA());
         alternatorAs += half * (start.starter.sourceA + end.starter.sourceA);
         batteryAs += half * (start.batteriesA() + end.batteriesA());
-        lowestV = Math.min(lowestV, Math.min(start.starter.nodeV, end.starter.nodeV));
-        highestV = Math.max(highestV, Math.max(start.starter.nodeV, end.starter.nodeV));
+    }
+
+    /** Notes an instant. */
+    void note(OperatingPoint point) {
+        lowestV = Math.min(lowestV, point.starter.nodeV);
+        highestV = Math.max(highestV, point.starter.nodeV);
     }
 
     public PhaseSummary summary(double endCharge) {

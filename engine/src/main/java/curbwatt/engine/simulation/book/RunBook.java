@@ -89,10 +89,12 @@ public final class RunBook {
             batteryBooks.get(1).add(lengthS, start.equipment, end.equipment);
         }
         add(lengthS, startS, startS + lengthS, start, end, engine);
+        note(startS, start);
+        note(startS + lengthS, end);
     }
 
     /**
-     * Adds so much time at one instant of a long step, in one combination of lit loads.
+     * Adds so much time at one instant of a long step, in one combination of lit loads. Extremes are noted apart.
      *
      * @param at the batteries at that instant
      */
@@ -124,15 +126,23 @@ public final class RunBook {
         ledger.add(weightS, start, end);
         phase.add(weightS, start, end);
         for (int c = 0; c < circuits.size(); c++) {
-            circuits.get(c).add(weightS, fromS, toS, start, end);
+            circuits.get(c).add(weightS, start, end);
         }
-        noteVoltage(fromS, start.starter.nodeV);
-        noteVoltage(toS, end.starter.nodeV);
     }
 
-    private void noteVoltage(double timeS, double nodeV) {
-        if (nodeV < lowestV) {
-            lowestV = nodeV;
+    /** Notes an instant: lowest voltages, largest currents. */
+    public void note(double timeS, OperatingPoint point) {
+        batteryBooks.get(0).note(point.starter);
+        if (batteries.areTwo()) {
+            batteryBooks.get(1).note(point.equipment);
+            link.orElseThrow().note(point);
+        }
+        phase.note(point);
+        for (int c = 0; c < circuits.size(); c++) {
+            circuits.get(c).note(timeS, point);
+        }
+        if (point.starter.nodeV < lowestV) {
+            lowestV = point.starter.nodeV;
             lowestAtS = timeS;
         }
     }

@@ -137,9 +137,12 @@ public final class CalmWatch {
         watch.advance(timeS, endS, start, end, engine);
     }
 
-    /** Time for which the cycle just passed may be repeated without an act (s). */
-    public double repeatsForS(double cycleS) {
-        double repeatsS = link.isPresent() ? link.get().repeatsForS(cycleS) : Double.POSITIVE_INFINITY;
+    /** Time from one for which the cycle just passed may be repeated without an act (s). */
+    public double repeatsForS(double timeS, double cycleS) {
+        double repeatsS = watch.calmForS(timeS, lowest, highest, engine);
+        if (link.isPresent()) {
+            repeatsS = Math.min(repeatsS, link.get().repeatsForS(cycleS));
+        }
         for (int i = 0; i < cutoffs.size(); i++) {
             repeatsS = Math.min(repeatsS, cutoffs.get(i).repeatsForS(cycleS, engine.runs()));
         }

@@ -12,6 +12,7 @@ final class Averages {
     final List<Band> sensed;
     final Band equipment = new Band();
     private final List<SenseTap> taps;
+    private double loadPeakA;
     private double residualA;
     private double gaveA;
     private double tookA;
@@ -29,6 +30,7 @@ final class Averages {
         node.clear();
         sensed.forEach(Band::clear);
         equipment.clear();
+        loadPeakA = 0;
         residualA = 0;
         gaveA = 0;
         tookA = 0;
@@ -46,11 +48,21 @@ final class Averages {
         double auxiliaryA = share * point.equipment.batteryA();
         auxiliaryGaveA += Math.max(0, auxiliaryA);
         auxiliaryTookA += Math.max(0, -auxiliaryA);
+    }
+
+    /** Notes an instant that there was. */
+    void note(OperatingPoint point) {
+        loadPeakA = Math.max(loadPeakA, point.loadA());
         node.note(point.starter.nodeV);
         for (int i = 0; i < taps.size(); i++) {
             sensed.get(i).note(taps.get(i).voltageV(point));
         }
         equipment.note(point.equipment.nodeV);
+    }
+
+    /** Largest current of all circuits together (A). */
+    double loadPeakA() {
+        return loadPeakA;
     }
 
     double residualA() {

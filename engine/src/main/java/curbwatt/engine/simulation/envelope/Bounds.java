@@ -21,13 +21,15 @@ final class Bounds {
     private final CalmWatch calm;
     private final double toleranceV;
     private final Filter[] filters;
+    private final OperatingPoint first;
     private final Ripple ripple = new Ripple();
     /** By how much a voltage may be off its parabola (V). */
     private double marginV;
 
-    Bounds(Actions actions, CalmWatch calm, double toleranceV) {
+    Bounds(Actions actions, CalmWatch calm, int circuits, double toleranceV) {
         this.actions = actions;
         this.calm = calm;
+        first = new OperatingPoint(circuits);
         this.toleranceV = toleranceV;
         filters = actions.cutoffs().stream()
                 .map(cutoff -> cutoff.isFiltered() ? new Filter(cutoff.settings.filterTimeConstantS()) : null)
@@ -71,16 +73,20 @@ final class Bounds {
 
     private void filter(int i, LongStep step, SenseTap tap, double errorV) {
         Filter filter = filters[i];
-        filter.look(step.start(), tap, errorV, driftVPerS(step, tap, 0));
+        filter.look(step, 0, tap, errorV);
         double lowV = filter.lowestV();
         double highV = filter.highestV();
         double heldV = actions.cutoffs().get(i).filteredV();
-        double offV = Double.isNaN(heldV) ? 0 : heldV - filter.atV(step.startS());
-        filter.look(step.middle(), tap, errorV, driftVPerS(step, tap, 0.5));
+        if (Double.isNaN(heldV)) {
+            step.at(step.startS(), first);
+            heldV = tap.voltageV(first) + errorV;
+        }
+        double offV = heldV - filter.atV(step.startS());
+        filter.look(step, 0.5, tap, errorV);
         double bentV = Math.abs(filter.lowestV() - lowV);
         lowV = Math.min(lowV, filter.lowestV());
         highV = Math.max(highV, filter.highestV());
-        filter.look(step.end(), tap, errorV, driftVPerS(step, tap, 1));
+        filter.look(step, 1, tap, errorV);
         bentV = Math.abs(filter.lowestV() - lowV) + bentV;
         lowV = Math.min(lowV, filter.lowestV());
         highV = Math.max(highV, filter.highestV());
@@ -89,19 +95,6 @@ final class Bounds {
         calm.highestReadingV[i] = highV + bandV + Math.max(0, offV);
         calm.endReadingV[i] =
                 filter.atV(step.startS() + step.lengthS()) + offV * Math.exp(-step.lengthS() / filter.timeConstantS());
-    }
-
-    /** How fast the mean of all combinations drifts at a share of the step (V/s). */
-    private static double driftVPerS(LongStep step, SenseTap tap, double share) {
-        double sumV = 0;
-        for (int k = 0; k < step.pattern().size(); k++) {
-            double startV = tap.voltageV(step.start().points[k]);
-            double middleV = tap.voltageV(step.middle().points[k]);
-            double endV = tap.voltageV(step.end().points[k]);
-            double slopeV = -3 * startV + 4 * middleV - endV + 4 * share * (startV - 2 * middleV + endV);
-            sumV += step.share(k) * slopeV;
-        }
-        return sumV / step.lengthS();
     }
 
     private static void clear(OperatingPoint point, double value) {
@@ -153,21 +146,18 @@ final class Bounds {
         return Math.max(a, Math.max(b, c));
     }
 
-    /** What the filters read after a part of the step whose cycles were repeated. */
-    void readAt(LongStep step, double share) {
+    /** What the filters read after a part of the step whose cycles were repeated, from one share to another. */
+    void readAt(LongStep step, double fromShare, double toShare) {
         List<CutoffState> cutoffs = actions.cutoffs();
-        double timeS = step.startS() + share * step.lengthS();
         for (int i = 0; i < filters.length; i++) {
-            if (filters[i] != null) {
-                double heldV = cutoffs.get(i).filteredV();
-                Stage near = share < 0.25 ? step.start() : share < 0.75 ? step.middle() : step.end();
-                double nearShare = share < 0.25 ? 0 : share < 0.75 ? 0.5 : 1;
-                double driftVPerS = driftVPerS(step, actions.tap(i), nearShare);
-                filters[i].look(near, actions.tap(i), cutoffs.get(i).settings.sensorErrorV(), driftVPerS);
-                calm.endReadingV[i] = filters[i].atV(timeS) + driftVPerS * (share - nearShare) * step.lengthS();
-                if (Double.isNaN(calm.endReadingV[i])) {
-                    calm.endReadingV[i] = heldV;
-                }
+            Filter filter = filters[i];
+            if (filter != null) {
+                double errorV = cutoffs.get(i).settings.sensorErrorV();
+                filter.look(step, fromShare, actions.tap(i), errorV);
+                double offV = cutoffs.get(i).filteredV() - filter.atV(step.startS() + fromShare * step.lengthS());
+                filter.look(step, toShare, actions.tap(i), errorV);
+                calm.endReadingV[i] = filter.atV(step.startS() + toShare * step.lengthS())
+                        + offV * Math.exp(-(toShare - fromShare) * step.lengthS() / filter.timeConstantS());
             }
         }
     }

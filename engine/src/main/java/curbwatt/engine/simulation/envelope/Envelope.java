@@ -14,6 +14,7 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 
 /**
  * Decides when a long step may be taken, and how long it is.
@@ -46,8 +47,10 @@ public final class Envelope {
     private final Batteries batteries;
     private final LongStep step;
     private final CalmWatch calm;
+    private final Predicate<Batteries> restartIsPlain;
     private final Bounds bounds;
     private final Walk walk;
+    private final LongStepEntry entry;
     private final OperatingPoint first;
     private final OperatingPoint last;
     private long seenChanges = -1;
@@ -64,6 +67,7 @@ public final class Envelope {
     /**
      * Makes an envelope.
      *
+     * @param restartIsPlain whether, with the batteries so, it is plain that the engine starts, or that it doesn't, as before
      * @param toleranceV how far a voltage between solved instants may be off (V)
      */
     public Envelope(
@@ -74,15 +78,18 @@ public final class Envelope {
             Actions actions,
             EngineWatch watch,
             CalmWatch calm,
+            Predicate<Batteries> restartIsPlain,
             double toleranceV) {
         this.bank = bank;
         this.engine = engine;
         this.batteries = batteries;
         this.calm = calm;
+        this.restartIsPlain = restartIsPlain;
         int circuits = bank.circuits.size();
         step = new LongStep(network, engine, batteries, circuits, toleranceV);
-        bounds = new Bounds(actions, calm, toleranceV);
+        bounds = new Bounds(actions, calm, circuits, toleranceV);
         walk = new Walk(actions, watch, calm, engine, bounds, bank.circuits);
+        entry = new LongStepEntry(step, batteries, engine, circuits);
         first = new OperatingPoint(circuits);
         last = new OperatingPoint(circuits);
     }
@@ -127,6 +134,9 @@ public final class Envelope {
         }
         double lengthS = step.tryFrom(timeS, longestS, shortestS, guess);
         if (lengthS > 0) {
+            lengthS = whileRestartIsPlain(lengthS, shortestS);
+        }
+        if (lengthS > 0) {
             bounds.look(step);
             lengthS = shown(timeS, lengthS, shortestS);
         }
@@ -135,6 +145,29 @@ public final class Envelope {
             notBeforeS = timeS + waitS;
         }
         return lengthS;
+    }
+
+    /** Cuts a step before it becomes doubtful whether the engine would start: edge by edge tells the time (s). */
+    private double whileRestartIsPlain(double lengthS, double shortestS) {
+        boolean endIsPlain = restartIsPlain.test(step.endState());
+        if (endIsPlain && restartIsPlain.test(step.middleState())) {
+            return lengthS;
+        }
+        double plain = 0;
+        double doubtful = endIsPlain ? 0.5 : 1;
+        while ((doubtful - plain) * lengthS > 0.5 * shortestS) {
+            double half = 0.5 * (plain + doubtful);
+            if (restartIsPlain.test(step.batteriesAt(half))) {
+                plain = half;
+            } else {
+                doubtful = half;
+            }
+        }
+        if (plain * lengthS < shortestS) {
+            return 0;
+        }
+        step.shorten(plain * lengthS);
+        return plain * lengthS;
     }
 
     private double longestSurgeS() {
@@ -187,7 +220,10 @@ public final class Envelope {
             return 0;
         }
         // here a level is near: a tenth of a millivolt may be a second
-        double fineS = Math.max(step.refine(lengthS, FINE), 0);
+        double fineS = step.refine(lengthS, FINE);
+        if (fineS == 0) {
+            return 0;
+        }
         bounds.look(step);
         double walkedS = walk.through(step) - timeS;
         if (walkedS > 0 && walkedS < fineS) {
@@ -209,13 +245,9 @@ public final class Envelope {
         return lengthS;
     }
 
-    /** Adds the step found to the books by Simpson's rule, each combination by its share of the time. */
+    /** Adds the step found to the books. */
     public void addTo(RunBook book) {
-        double sixthS = step.lengthS() / 6;
-        double startS = step.startS();
-        add(book, step.start(), startS, sixthS, batteries);
-        add(book, step.middle(), startS + 3 * sixthS, 4 * sixthS, step.middleState());
-        add(book, step.end(), startS + step.lengthS(), sixthS, step.endState());
+        entry.addTo(book);
     }
 
     /**
@@ -226,25 +258,6 @@ public final class Envelope {
     public void take(OperatingPoint end) {
         step.at(step.startS() + step.lengthS() - BEFORE_EDGE_S, end);
         batteries.takeFrom(step.endState());
-    }
-
-    private void add(RunBook book, Stage stage, double timeS, double weightS, Batteries at) {
-        for (int k = 0; k < stage.points.length; k++) {
-            if (step.share(k) > 0) {
-                book.addShare(step.share(k) * weightS, timeS, stage.points[k], at, engine);
-            }
-        }
-    }
-
-    /** The batteries at a share of the step found, before it is taken; valid until asked again. */
-    public Batteries batteriesAt(double share) {
-        return step.batteriesAt(share);
-    }
-
-    /** Voltage of the starter node at a share of the step found (V). */
-    public double nodeV(double share) {
-        step.at(step.startS() + share * step.lengthS(), first);
-        return first.starter.nodeV;
     }
 
     LongStep step() {

@@ -6,8 +6,9 @@ import curbwatt.engine.simulation.network.SenseTap;
  * What a first-order filter makes of a waveform that repeats: its ripple in closed form.
  *
  * <p>Over a segment of length d at voltage v the output goes from F to v + (F − v) e^(−d/τ), so over a cycle it is linear
- * in F: F → G + ρ F, ρ = e^(−T/τ). The output that comes back is F0 = G/(1 − ρ). A slow drift at rate r is followed late,
- * by r τ. Whatever else the output had at first dies away as e^(−t/τ).
+ * in F: F → G + ρ F, ρ = e^(−T/τ). The output that comes back is F0 = G/(1 − ρ). A parabola u is followed late, by exactly
+ * τ u′ − τ² u″; the combinations' voltages run on parabolas, and their mean's lag is taken for all of them. Whatever else the
+ * output had at first dies away as e^(−t/τ).
  */
 final class Filter {
 
@@ -37,11 +38,17 @@ final class Filter {
         return timeConstantS;
     }
 
-    /** Looks at an instant of a long step. */
-    void look(Stage stage, SenseTap tap, double errorV, double driftVPerS) {
-        double lagV = driftVPerS * timeConstantS;
-        for (int k = 0; k < stage.points.length; k++) {
-            voltageV[k] = tap.voltageV(stage.points[k]) + errorV - lagV;
+    /** Looks at the waveform as it is at a share of a long step. */
+    void look(LongStep step, double share, SenseTap tap, double errorV) {
+        double lagV = lagV(step, share, tap);
+        for (int k = 0; k < voltageV.length; k++) {
+            double startV = tap.voltageV(step.start().points[k]);
+            double middleV = tap.voltageV(step.middle().points[k]);
+            double endV = tap.voltageV(step.end().points[k]);
+            double alongV = startV
+                    + share * (-3 * startV + 4 * middleV - endV)
+                    + share * share * (2 * startV - 4 * middleV + 2 * endV);
+            voltageV[k] = alongV + errorV - lagV;
         }
         if (pattern.isSteady()) {
             firstV = voltageV[0];
@@ -64,6 +71,22 @@ final class Filter {
             lowestV = Math.min(lowestV, outputV);
             highestV = Math.max(highestV, outputV);
         }
+    }
+
+    /** By how much the output is behind the mean of all combinations (V). */
+    private double lagV(LongStep step, double share, SenseTap tap) {
+        double slopeV = 0;
+        double bendV = 0;
+        for (int k = 0; k < voltageV.length; k++) {
+            double startV = tap.voltageV(step.start().points[k]);
+            double middleV = tap.voltageV(step.middle().points[k]);
+            double endV = tap.voltageV(step.end().points[k]);
+            double ownBendV = 4 * (startV - 2 * middleV + endV);
+            slopeV += step.share(k) * (-3 * startV + 4 * middleV - endV + share * ownBendV);
+            bendV += step.share(k) * ownBendV;
+        }
+        double late = timeConstantS / step.lengthS();
+        return late * (slopeV - late * bendV);
     }
 
     double lowestV() {

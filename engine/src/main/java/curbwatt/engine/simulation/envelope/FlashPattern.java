@@ -108,6 +108,20 @@ final class FlashPattern {
         return (endNs[place] - (place == 0 ? endNs[endNs.length - 1] - cycleNs : endNs[place - 1])) / NS_PER_S;
     }
 
+    /** Start of the segment since the scene's start (s). */
+    double startS() {
+        return (turnNs + (segment == 0 ? endNs[endNs.length - 1] - cycleNs : endNs[segment - 1])) / NS_PER_S;
+    }
+
+    /** Goes to the segment before. */
+    void previous() {
+        segment--;
+        if (segment < 0) {
+            segment = combination.length - 1;
+            turnNs -= cycleNs;
+        }
+    }
+
     /** Goes to the next segment. */
     void next() {
         segment++;

@@ -4,7 +4,6 @@ import curbwatt.engine.simulation.book.EngineBook;
 import curbwatt.engine.simulation.device.CutoffState;
 import curbwatt.engine.simulation.network.SenseTap;
 import curbwatt.engine.simulation.part.Batteries;
-import curbwatt.engine.simulation.part.OperatingPoint;
 import curbwatt.engine.simulation.record.Recorder;
 import curbwatt.engine.simulation.record.Step;
 import java.util.List;
@@ -13,19 +12,10 @@ import java.util.Optional;
 /** A long step, or a part of one, shown to recorders; one object, filled anew for each part. */
 public final class LongStepView implements Step {
 
-    private final Envelope envelope;
     private final Batteries batteries;
     private final List<SenseTap> taps;
     private final Frame frame;
-    private final OperatingPoint start;
-    private final OperatingPoint end;
-    private final OperatingPoint point;
-    private final Averages averages;
-    private double[] shares = new double[0];
-    private double startS;
-    private double endS;
-    private double chargeStartFraction;
-    private final BatteryReadings readings = new BatteryReadings();
+    private final Stretch stretch;
 
     /**
      * Makes a view.
@@ -40,14 +30,10 @@ public final class LongStepView implements Step {
             List<SenseTap> taps,
             Optional<CutoffState> cutoff,
             EngineBook engine) {
-        this.envelope = envelope;
         this.batteries = batteries;
         this.taps = taps;
         frame = new Frame(cutoff, engine);
-        start = new OperatingPoint(circuits);
-        end = new OperatingPoint(circuits);
-        point = new OperatingPoint(circuits);
-        averages = new Averages(circuits, taps);
+        stretch = new Stretch(envelope, circuits, taps);
     }
 
     /** Notes what holds before a long step is looked for. */
@@ -58,42 +44,13 @@ public final class LongStepView implements Step {
     /** Shows the step found to a recorder, in parts as fine as it asks for; before the batteries move. */
     public void show(Recorder recorder, double stepStartS, double stepEndS) {
         frame.after(stepStartS, stepEndS);
-        if (shares.length != envelope.step().pattern().size()) {
-            shares = new double[envelope.step().pattern().size()];
-        }
         double fromS = stepStartS;
         while (fromS < stepEndS) {
             double toS = Math.min(stepEndS, recorder.nextLineS(fromS));
-            fill(fromS, toS);
+            stretch.fill(fromS, toS);
             recorder.record(this);
             fromS = toS;
         }
-    }
-
-    private void fill(double fromS, double toS) {
-        LongStep step = envelope.step();
-        startS = fromS;
-        endS = toS;
-        step.at(fromS, start);
-        step.at(toS - Envelope.BEFORE_EDGE_S, end);
-        readings.take(envelope.batteriesAt(frame.share(fromS)));
-        chargeStartFraction = readings.charge();
-        readings.take(envelope.batteriesAt(frame.share(toS)));
-        averages.clear();
-        step.pattern().shares(fromS, toS, shares);
-        for (int k = 0; k < shares.length; k++) {
-            if (shares[k] > 0) {
-                // Simpson's rule is exact for a parabola
-                note(k, fromS, shares[k] / 6);
-                note(k, 0.5 * (fromS + toS), 4 * shares[k] / 6);
-                note(k, toS, shares[k] / 6);
-            }
-        }
-    }
-
-    private void note(int combination, double timeS, double weight) {
-        envelope.step().at(combination, frame.share(timeS), point);
-        averages.add(point, weight);
     }
 
     @Override
@@ -103,37 +60,37 @@ public final class LongStepView implements Step {
 
     @Override
     public double startS() {
-        return startS;
+        return stretch.startS();
     }
 
     @Override
     public double endS() {
-        return endS;
+        return stretch.endS();
     }
 
     @Override
     public double nodeStartV() {
-        return start.starter.nodeV;
+        return stretch.start.starter.nodeV;
     }
 
     @Override
     public double nodeEndV() {
-        return end.starter.nodeV;
+        return stretch.end.starter.nodeV;
     }
 
     @Override
     public double nodeLowestV() {
-        return averages.node.lowestV();
+        return stretch.averages.node.lowestV();
     }
 
     @Override
     public double nodeHighestV() {
-        return averages.node.highestV();
+        return stretch.averages.node.highestV();
     }
 
     @Override
     public double nodeMeanV() {
-        return averages.mean.starter.nodeV;
+        return stretch.averages.mean.starter.nodeV;
     }
 
     @Override
@@ -143,82 +100,82 @@ public final class LongStepView implements Step {
 
     @Override
     public double sensedStartV(int place) {
-        return taps.get(place).voltageV(start);
+        return taps.get(place).voltageV(stretch.start);
     }
 
     @Override
     public double sensedEndV(int place) {
-        return taps.get(place).voltageV(end);
+        return taps.get(place).voltageV(stretch.end);
     }
 
     @Override
     public double sensedLowestV(int place) {
-        return averages.sensed.get(place).lowestV();
+        return stretch.averages.sensed.get(place).lowestV();
     }
 
     @Override
     public double sensedHighestV(int place) {
-        return averages.sensed.get(place).highestV();
+        return stretch.averages.sensed.get(place).highestV();
     }
 
     @Override
     public double readingStartV() {
-        return frame.reads() ? frame.readingV(startS) : nodeStartV();
+        return frame.reads() ? frame.readingV(stretch.startS()) : nodeStartV();
     }
 
     @Override
     public double readingEndV() {
-        return frame.reads() ? frame.readingV(endS) : nodeEndV();
+        return frame.reads() ? frame.readingV(stretch.endS()) : nodeEndV();
     }
 
     @Override
     public double batteryA() {
-        return averages.mean.starter.batteryA();
+        return stretch.averages.mean.starter.batteryA();
     }
 
     @Override
     public double alternatorA() {
-        return averages.mean.starter.sourceA;
+        return stretch.averages.mean.starter.sourceA;
     }
 
     @Override
     public double circuitA(int circuit) {
-        return averages.mean.circuitA[circuit];
+        return stretch.averages.mean.circuitA[circuit];
     }
 
     @Override
     public int circuits() {
-        return averages.mean.circuitA.length;
+        return stretch.averages.mean.circuitA.length;
     }
 
     @Override
     public double chargeStartFraction() {
-        return chargeStartFraction;
+        return stretch.chargeStartFraction();
     }
 
     @Override
     public double chargeEndFraction() {
-        return readings.charge();
+        return stretch.readings.charge();
     }
 
     @Override
     public double batteryC() {
-        return readings.batteryC();
+        return stretch.readings.batteryC();
     }
 
     @Override
     public double residualA() {
-        return averages.residualA();
+        return stretch.averages.residualA();
     }
 
     @Override
     public double engineRunS() {
-        return frame.runS(endS);
+        return frame.runS(stretch.endS());
     }
 
     @Override
     public double fuelLitres() {
-        return frame.litres(endS);
+        return frame.litres(stretch.endS());
     }
 
     @Override
@@ -228,66 +185,75 @@ public final class LongStepView implements Step {
 
     @Override
     public double equipmentStartV() {
-        return start.equipment.nodeV;
+        return stretch.start.equipment.nodeV;
     }
 
     @Override
     public double equipmentEndV() {
-        return end.equipment.nodeV;
+        return stretch.end.equipment.nodeV;
     }
 
     @Override
     public double equipmentLowestV() {
-        return averages.equipment.lowestV();
+        return stretch.averages.equipment.lowestV();
     }
 
     @Override
     public double equipmentHighestV() {
-        return averages.equipment.highestV();
+        return stretch.averages.equipment.highestV();
     }
 
     @Override
     public double equipmentMeanV() {
-        return averages.mean.equipment.nodeV;
+        return stretch.averages.mean.equipment.nodeV;
     }
 
     @Override
     public double auxiliaryA() {
-        return averages.mean.equipment.batteryA();
+        return stretch.averages.mean.equipment.batteryA();
     }
 
     @Override
     public double linkA() {
-        return averages.mean.linkOutA;
+        return stretch.averages.mean.linkOutA;
     }
 
     @Override
     public double auxiliaryChargeEndFraction() {
-        return readings.auxiliaryCharge();
+        return stretch.readings.auxiliaryCharge();
     }
 
     @Override
     public double auxiliaryC() {
-        return readings.auxiliaryC();
+        return stretch.readings.auxiliaryC();
     }
 
     @Override
     public double dischargedAs() {
-        return averages.gaveA() * (endS - startS);
+        return stretch.averages.gaveA() * lengthS();
     }
 
     @Override
     public double chargedAs() {
-        return averages.tookA() * (endS - startS);
+        return stretch.averages.tookA() * lengthS();
     }
 
     @Override
     public double auxiliaryDischargedAs() {
-        return averages.auxiliaryGaveA() * (endS - startS);
+        return stretch.averages.auxiliaryGaveA() * lengthS();
     }
 
     @Override
     public double auxiliaryChargedAs() {
-        return averages.auxiliaryTookA() * (endS - startS);
+        return stretch.averages.auxiliaryTookA() * lengthS();
+    }
+
+    private double lengthS() {
+        return stretch.endS() - stretch.startS();
+    }
+
+    @Override
+    public double loadPeakA() {
+        return stretch.averages.loadPeakA();
     }
 }

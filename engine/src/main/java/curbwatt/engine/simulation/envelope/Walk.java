@@ -123,7 +123,7 @@ final class Walk {
     private double repeat(double cycleFromS, double endS) {
         double cycleS = pattern.cycleS();
         double alikeS = step.startS() + step.lengthS() * crossing(share(cycleFromS));
-        double roomS = Math.min(Math.min(endS, alikeS) - atS, calm.repeatsForS(cycleS));
+        double roomS = Math.min(Math.min(endS, alikeS) - atS, calm.repeatsForS(atS, cycleS));
         double repeatedS = cycleS * (Math.floor(roomS / cycleS) - 1);
         if (!(repeatedS >= cycleS)) {
             return 0;
@@ -131,7 +131,7 @@ final class Walk {
         for (int s = 0; s < pattern.segments(); s++) {
             ripple.advance(pattern.combination(s), pattern.lengthS(s) * repeatedS / cycleS);
         }
-        bounds.readAt(step, share(atS + repeatedS));
+        bounds.readAt(step, share(atS), share(atS + repeatedS));
         calm.repeat(cycleS, repeatedS);
         return repeatedS;
     }

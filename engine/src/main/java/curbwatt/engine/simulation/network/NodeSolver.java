@@ -39,6 +39,9 @@ public final class NodeSolver {
     private static final double CEILING_V = 40;
 
     private static final int MOST_ITERATIONS = 80;
+    /** Steps after which every third halves the bracket: Newton's method may run to and fro across a bend for ever. */
+    private static final int PATIENCE = 9;
+
     private static final double TOLERANCE_A = 4e-12;
     /** Share of the last good voltage at which a circuit on the verge of its own collapse has collapsed. */
     private static final double NEAR_FRACTION = 0.98;
@@ -203,7 +206,8 @@ public final class NodeSolver {
                 mostA = mainA;
             }
             double nextA = mainA - missingA / slope;
-            mainA = nextA > leastA && nextA < mostA ? nextA : 0.5 * (leastA + mostA);
+            boolean halves = i >= PATIENCE && i % 3 == 0;
+            mainA = nextA > leastA && nextA < mostA && !halves ? nextA : 0.5 * (leastA + mostA);
         }
         return Outcome.NODE_COLLAPSED;
     }

@@ -7,17 +7,7 @@ public final class LoadPeakRecorder implements Recorder {
 
     @Override
     public void record(Step step) {
-        double loadA = 0;
-        for (int c = 0; c < step.circuits(); c++) {
-            loadA += step.circuitA(c);
-        }
-        peakA = Math.max(peakA, loadA);
-    }
-
-    @Override
-    public double edgesFromS(double timeS) {
-        // a mean over flashes has no peak
-        return timeS;
+        peakA = Math.max(peakA, step.loadPeakA());
     }
 
     /** The largest current so far (A). */

@@ -94,6 +94,9 @@ public interface Step {
     /** Mean current of a circuit in the step, by its place in the vehicle (A). */
     double circuitA(int circuit);
 
+    /** Largest current of all circuits together in the step (A). */
+    double loadPeakA();
+
     /** Number of circuits. */
     int circuits();
 

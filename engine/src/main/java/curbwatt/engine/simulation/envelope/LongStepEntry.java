@@ -1,0 +1,57 @@
+package curbwatt.engine.simulation.envelope;
+
+import curbwatt.engine.simulation.book.RunBook;
+import curbwatt.engine.simulation.part.Batteries;
+import curbwatt.engine.simulation.part.EngineState;
+import curbwatt.engine.simulation.part.OperatingPoint;
+
+/**
+ * What a long step is to the books: sums by Simpson's rule, each combination by its share of the time; extremes of instants
+ * that there were.
+ */
+final class LongStepEntry {
+
+    private final LongStep step;
+    private final Batteries batteries;
+    private final EngineState engine;
+    private final Occurrences occurrences = new Occurrences();
+    private final OperatingPoint point;
+
+    LongStepEntry(LongStep step, Batteries batteries, EngineState engine, int circuits) {
+        this.step = step;
+        this.batteries = batteries;
+        this.engine = engine;
+        point = new OperatingPoint(circuits);
+    }
+
+    /** Adds the step to the books, before the batteries move. */
+    void addTo(RunBook book) {
+        double sixthS = step.lengthS() / 6;
+        double startS = step.startS();
+        double endS = startS + step.lengthS();
+        add(book, step.start(), startS, sixthS, batteries);
+        add(book, step.middle(), startS + 3 * sixthS, 4 * sixthS, step.middleState());
+        add(book, step.end(), endS, sixthS, step.endState());
+        occurrences.look(step.pattern(), startS, endS);
+        for (int k = 0; k < step.pattern().size(); k++) {
+            if (occurrences.occurs(k)) {
+                note(book, k, occurrences.firstS(k));
+                note(book, k, 0.5 * (occurrences.firstS(k) + occurrences.lastS(k)));
+                note(book, k, occurrences.lastS(k));
+            }
+        }
+    }
+
+    private void add(RunBook book, Stage stage, double timeS, double weightS, Batteries at) {
+        for (int k = 0; k < stage.points.length; k++) {
+            if (step.share(k) > 0) {
+                book.addShare(step.share(k) * weightS, timeS, stage.points[k], at, engine);
+            }
+        }
+    }
+
+    private void note(RunBook book, int combination, double timeS) {
+        step.at(combination, (timeS - step.startS()) / step.lengthS(), point);
+        book.note(timeS, point);
+    }
+}

@@ -1,0 +1,89 @@
+package curbwatt.engine.simulation.envelope;
+
+import curbwatt.engine.simulation.network.SenseTap;
+import curbwatt.engine.simulation.part.OperatingPoint;
+import java.util.List;
+
+/** A part of a long step: its ends, its means and its extremes; filled anew for each. */
+final class Stretch {
+
+    final OperatingPoint start;
+    final OperatingPoint end;
+    final Averages averages;
+    /** The batteries at its end. */
+    final BatteryReadings readings = new BatteryReadings();
+
+    private final Envelope envelope;
+    private final OperatingPoint point;
+    private final Occurrences occurrences = new Occurrences();
+    private double[] shares = new double[0];
+    private double startS;
+    private double endS;
+    private double chargeStartFraction;
+
+    Stretch(Envelope envelope, int circuits, List<SenseTap> taps) {
+        this.envelope = envelope;
+        start = new OperatingPoint(circuits);
+        end = new OperatingPoint(circuits);
+        point = new OperatingPoint(circuits);
+        averages = new Averages(circuits, taps);
+    }
+
+    /** Becomes a part of the step found. */
+    void fill(double fromS, double toS) {
+        LongStep step = envelope.step();
+        startS = fromS;
+        endS = toS;
+        step.at(fromS, start);
+        step.at(toS - Envelope.BEFORE_EDGE_S, end);
+        readings.take(step.batteriesAt(share(fromS)));
+        chargeStartFraction = readings.charge();
+        readings.take(step.batteriesAt(share(toS)));
+        averages.clear();
+        if (shares.length != step.pattern().size()) {
+            shares = new double[step.pattern().size()];
+        }
+        step.pattern().shares(fromS, toS, shares);
+        occurrences.look(step.pattern(), fromS, toS);
+        for (int k = 0; k < shares.length; k++) {
+            if (shares[k] > 0) {
+                // Simpson's rule is exact for a parabola
+                add(k, fromS, shares[k] / 6);
+                add(k, 0.5 * (fromS + toS), 4 * shares[k] / 6);
+                add(k, toS, shares[k] / 6);
+            }
+            if (occurrences.occurs(k)) {
+                note(k, occurrences.firstS(k));
+                note(k, 0.5 * (occurrences.firstS(k) + occurrences.lastS(k)));
+                note(k, occurrences.lastS(k));
+            }
+        }
+    }
+
+    private void add(int combination, double timeS, double weight) {
+        envelope.step().at(combination, share(timeS), point);
+        averages.add(point, weight);
+    }
+
+    private void note(int combination, double timeS) {
+        envelope.step().at(combination, share(timeS), point);
+        averages.note(point);
+    }
+
+    private double share(double timeS) {
+        return (timeS - envelope.step().startS()) / envelope.step().lengthS();
+    }
+
+    double startS() {
+        return startS;
+    }
+
+    double endS() {
+        return endS;
+    }
+
+    /** State of charge of the starter battery at the start. */
+    double chargeStartFraction() {
+        return chargeStartFraction;
+    }
+}
