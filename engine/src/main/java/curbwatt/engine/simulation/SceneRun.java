@@ -81,8 +81,7 @@ final class SceneRun {
                         stepping.network(),
                         actions,
                         watch,
-                        new CalmWatch(bank, actions, link, watch, pack, engine),
-                        state -> engine.runs() || restart.isPlain(state),
+                        new CalmWatch(bank, actions, link, watch, pack, engine, restart::isPlain),
                         control.bendV()));
         view = new StepView(stepping, actions.taps(), actions.cutoffs().stream().findFirst(), book.engine());
         longView = envelope.map(found -> new LongStepView(

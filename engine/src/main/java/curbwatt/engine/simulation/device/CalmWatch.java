@@ -1,6 +1,7 @@
 package curbwatt.engine.simulation.device;
 
 import curbwatt.engine.simulation.network.SenseTap;
+import curbwatt.engine.simulation.part.Batteries;
 import curbwatt.engine.simulation.part.CircuitState;
 import curbwatt.engine.simulation.part.EngineState;
 import curbwatt.engine.simulation.part.LinkState;
@@ -9,6 +10,7 @@ import curbwatt.engine.simulation.part.LoadState;
 import curbwatt.engine.simulation.part.OperatingPoint;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * Asks all devices at once whether a long time may pass over them.
@@ -25,6 +27,7 @@ public final class CalmWatch {
     private final EngineWatch watch;
     private final Optional<PackState> pack;
     private final EngineState engine;
+    private final Predicate<Batteries> restartIsPlain;
     /** Lower and upper bounds of voltages, circuits' currents and batteries' currents. */
     public final OperatingPoint lowest;
 
@@ -40,19 +43,26 @@ public final class CalmWatch {
     private final double[] levelsV;
     private int levels;
 
+    /**
+     * Makes a watch.
+     *
+     * @param restartIsPlain whether, with the batteries so, the engine would plainly start, or plainly not, as before
+     */
     public CalmWatch(
             LoadBank bank,
             Actions actions,
             Optional<LinkState> link,
             EngineWatch watch,
             Optional<PackState> pack,
-            EngineState engine) {
+            EngineState engine,
+            Predicate<Batteries> restartIsPlain) {
         this.bank = bank;
         this.actions = actions;
         this.link = link;
         this.watch = watch;
         this.pack = pack;
         this.engine = engine;
+        this.restartIsPlain = restartIsPlain;
         cutoffs = actions.cutoffs();
         lowest = new OperatingPoint(bank.circuits.size());
         highest = new OperatingPoint(bank.circuits.size());
@@ -63,6 +73,11 @@ public final class CalmWatch {
                 bank.circuits.stream().mapToInt(circuit -> circuit.loads.size()).sum();
         levelTaps = new SenseTap[1 + 2 * cutoffs.size() + loads];
         levelsV = new double[levelTaps.length];
+    }
+
+    /** Whether, with the batteries so, the engine runs, or would plainly start, or plainly not, as before. */
+    public boolean isRestartPlain(Batteries batteries) {
+        return engine.runs() || restartIsPlain.test(batteries);
     }
 
     /** Time for which the bounds let nothing happen (s); 0: something might, or might begin to count. */

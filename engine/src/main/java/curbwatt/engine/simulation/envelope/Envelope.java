@@ -14,7 +14,6 @@ import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Predicate;
 
 /**
  * Decides when a long step may be taken, and how long it is.
@@ -47,7 +46,6 @@ public final class Envelope {
     private final Batteries batteries;
     private final LongStep step;
     private final CalmWatch calm;
-    private final Predicate<Batteries> restartIsPlain;
     private final Bounds bounds;
     private final Walk walk;
     private final LongStepEntry entry;
@@ -67,7 +65,6 @@ public final class Envelope {
     /**
      * Makes an envelope.
      *
-     * @param restartIsPlain whether, with the batteries so, it is plain that the engine starts, or that it doesn't, as before
      * @param toleranceV how far a voltage between solved instants may be off (V)
      */
     public Envelope(
@@ -78,13 +75,11 @@ public final class Envelope {
             Actions actions,
             EngineWatch watch,
             CalmWatch calm,
-            Predicate<Batteries> restartIsPlain,
             double toleranceV) {
         this.bank = bank;
         this.engine = engine;
         this.batteries = batteries;
         this.calm = calm;
-        this.restartIsPlain = restartIsPlain;
         int circuits = bank.circuits.size();
         step = new LongStep(network, engine, batteries, circuits, toleranceV);
         bounds = new Bounds(actions, calm, circuits, toleranceV);
@@ -149,15 +144,15 @@ public final class Envelope {
 
     /** Cuts a step before it becomes doubtful whether the engine would start: edge by edge tells the time (s). */
     private double whileRestartIsPlain(double lengthS, double shortestS) {
-        boolean endIsPlain = restartIsPlain.test(step.endState());
-        if (endIsPlain && restartIsPlain.test(step.middleState())) {
+        boolean endIsPlain = calm.isRestartPlain(step.endState());
+        if (endIsPlain && calm.isRestartPlain(step.middleState())) {
             return lengthS;
         }
         double plain = 0;
         double doubtful = endIsPlain ? 0.5 : 1;
         while ((doubtful - plain) * lengthS > 0.5 * shortestS) {
             double half = 0.5 * (plain + doubtful);
-            if (restartIsPlain.test(step.batteriesAt(half))) {
+            if (calm.isRestartPlain(step.batteriesAt(half))) {
                 plain = half;
             } else {
                 doubtful = half;

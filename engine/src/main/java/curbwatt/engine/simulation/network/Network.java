@@ -32,9 +32,6 @@ import java.util.List;
 public final class Network {
 
     private static final int MOST_ITERATIONS = 100;
-    /** Steps after which every third halves the bracket: Newton's method may run to and fro across a bend for ever. */
-    private static final int PATIENCE = 9;
-
     private static final double TOLERANCE_V = 1e-10;
     private static final double TOLERANCE_A = 1e-10;
     /** Voltages nearer than this are one: the step at which gassing begins hides between them (V). */
@@ -163,7 +160,7 @@ public final class Network {
             } else {
                 highV = nodeV;
             }
-            boolean halves = i >= PATIENCE && i % 3 == 0;
+            boolean halves = i >= NodeSolver.PATIENCE && i % 3 == 0;
             double nextV =
                     outcome == NodeSolver.Outcome.SOLVED && fall > 0 && !halves ? nodeV + excessV / fall : Double.NaN;
             nodeV = nextV > lowV && nextV < highV ? nextV : 0.5 * (lowV + highV);

@@ -17,16 +17,14 @@ import java.util.List;
  * </pre>
  *
  * <p>f starts below zero at no current and rises; with constant-power loads it turns back beyond the most that battery
- * and
- * feeds can deliver. Newton's method from below finds the first root, the one with the high voltage. If f turns, or the
+ * and feeds can deliver. Newton's method from below finds the first root, the one with the high voltage. If f turns, or the
  * voltage falls under the floor, before it has reached zero, there is no operating point.
  *
  * <p>The regulator is tried first: if the source can hold its set-point, the voltage is known and only the battery's
  * current at that voltage is asked for. Otherwise the source gives its largest current.
  *
  * <p>Gassing flows only while the main reaction does not discharge; in the narrow range where a surplus is smaller
- * than the
- * gassing current, the main reaction rests and gassing takes the surplus.
+ * than the gassing current, the main reaction rests and gassing takes the surplus.
  */
 public final class NodeSolver {
 
@@ -40,7 +38,7 @@ public final class NodeSolver {
 
     private static final int MOST_ITERATIONS = 80;
     /** Steps after which every third halves the bracket: Newton's method may run to and fro across a bend for ever. */
-    private static final int PATIENCE = 9;
+    static final int PATIENCE = 9;
 
     private static final double TOLERANCE_A = 4e-12;
     /** Share of the last good voltage at which a circuit on the verge of its own collapse has collapsed. */
@@ -113,8 +111,7 @@ public final class NodeSolver {
             Outcome warm = discharging(warmA, sourceA, guess);
             return warm == Outcome.SOLVED || warmA == coldA ? warm : discharging(coldA, sourceA, guess);
         }
-        double restGasA = terminal.gassingA(idleV);
-        if (surplusA <= restGasA) {
+        if (surplusA <= terminal.gassingA(idleV)) {
             return accept(guess, idleV, 0, surplusA, sourceA, -chargingSlope());
         }
         return chargingSurface >= 1 ? gassingAlone(sourceA, guess) : charging(Math.min(guess.mainA, 0), sourceA, guess);
@@ -227,8 +224,7 @@ public final class NodeSolver {
 
     /**
      * What the node asks from elsewhere to stand at a voltage (A): its circuits' current less what its battery gives;
-     * fills in
-     * the point. Infinity: a feed would collapse there.
+     * fills in the point. Infinity: a feed would collapse there.
      */
     double askedAt(double nodeV, BatteryWork battery, NodePoint point) {
         look(battery);
