@@ -40,7 +40,7 @@ public final class PerformancePage {
             page.say("These figures are of a try in a hurry, and prove nothing.");
         }
         Path file = Path.of(arguments[0]).toAbsolutePath();
-        Path fresh = Files.createTempFile(file.getParent(), "performance", ".md");
+        Path fresh = file.resolveSibling(file.getFileName() + ".new");
         Files.writeString(fresh, page.toString(), StandardCharsets.UTF_8);
         Files.move(fresh, file, StandardCopyOption.REPLACE_EXISTING);
     }
