@@ -8,7 +8,7 @@ import java.util.Map;
 /** The chapter on what a run's cost depends on, where its time goes, and what the floor is. */
 final class CostChapter {
 
-    private static final int MOST_METHODS = 15;
+    private static final double LEAST_SHARE = 0.01;
     private static final double PROFILE_S = 12;
 
     private final Laboratory laboratory;
@@ -74,9 +74,9 @@ final class CostChapter {
     }
 
     private static void shares(Page page, String what, List<Profile.Share> shares) {
-        page.table(what, "share");
+        page.table(what + ", from 1 %", "share");
         shares.stream()
-                .limit(MOST_METHODS)
+                .filter(share -> share.fraction() >= LEAST_SHARE)
                 .forEach(share -> page.row("`" + share.name() + "`", Page.figure(100 * share.fraction()) + " %"));
         page.end();
     }

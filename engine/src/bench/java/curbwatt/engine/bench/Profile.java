@@ -74,8 +74,8 @@ record Profile(int samples, List<Share> methods, List<Share> packages) {
                 .toList();
         return new Profile(
                 working.size(),
-                shares(working, method -> simple(method.getType().getName()) + "." + method.getName()),
-                shares(working, method -> room(method.getType().getName())));
+                shares(working, method -> simple(type(method)) + "." + method.getName()),
+                shares(working, method -> room(type(method))));
     }
 
     private static List<Share> shares(List<RecordedMethod> methods, Function<RecordedMethod, String> name) {
@@ -85,6 +85,13 @@ record Profile(int samples, List<Share> methods, List<Share> packages) {
                 .sorted(Map.Entry.<String, Long>comparingByValue().reversed())
                 .map(entry -> new Share(entry.getKey(), (double) entry.getValue() / methods.size()))
                 .toList();
+    }
+
+    /** Name of the class a method stands in; what the machine made of a lambda counts as the class that has the lambda. */
+    private static String type(RecordedMethod method) {
+        String name = method.getType().getName();
+        int made = Math.max(name.indexOf("$$"), name.indexOf('+'));
+        return made < 0 ? name : name.substring(0, made);
     }
 
     private static String simple(String type) {
