@@ -18,6 +18,8 @@ public final class Reading {
     private double transientV;
     private double lengthS;
     private double turnS;
+    /** e^(−t/τ) at the step's end; not a number until it is asked for. All timers ask, again and again. */
+    private double endDecay = Double.NaN;
 
     public Reading(double timeConstantS) {
         this.timeConstantS = timeConstantS;
@@ -25,7 +27,10 @@ public final class Reading {
 
     /** Sets the step: its length, the input at both ends and the output at its start. */
     public void set(double lengthS, double inputStartV, double inputEndV, double outputStartV) {
-        this.lengthS = lengthS;
+        if (lengthS != this.lengthS) {
+            this.lengthS = lengthS;
+            endDecay = Double.NaN;
+        }
         inputV = inputStartV;
         inputSlopeVPerS = lengthS > 0 ? (inputEndV - inputStartV) / lengthS : 0;
         double lagV = inputSlopeVPerS * timeConstantS;
@@ -47,9 +52,20 @@ public final class Reading {
     /** Output at a time in the step (V). */
     public double at(double timeS) {
         double straightV = inputV + inputSlopeVPerS * timeS;
-        return timeConstantS == 0
-                ? straightV
-                : straightV - inputSlopeVPerS * timeConstantS + transientV * Math.exp(-timeS / timeConstantS);
+        return timeConstantS == 0 ? straightV : straightV - inputSlopeVPerS * timeConstantS + transientV * decay(timeS);
+    }
+
+    private double decay(double timeS) {
+        if (timeS == 0) {
+            return 1;
+        }
+        if (timeS != lengthS) {
+            return Math.exp(-timeS / timeConstantS);
+        }
+        if (Double.isNaN(endDecay)) {
+            endDecay = Math.exp(-lengthS / timeConstantS);
+        }
+        return endDecay;
     }
 
     /** Time between two at which the output crosses a level, given that it does (s). */
