@@ -22,6 +22,8 @@ final class Bounds {
     private final double toleranceV;
     private final Filter[] filters;
     private final OperatingPoint first;
+    private final OperatingPoint middle;
+    private final OperatingPoint end;
     private final Ripple ripple = new Ripple();
     /** By how much a voltage may be off its parabola (V). */
     private double marginV;
@@ -30,6 +32,8 @@ final class Bounds {
         this.actions = actions;
         this.calm = calm;
         first = new OperatingPoint(circuits);
+        middle = new OperatingPoint(circuits);
+        end = new OperatingPoint(circuits);
         this.toleranceV = toleranceV;
         filters = actions.cutoffs().stream()
                 .map(cutoff -> cutoff.isFiltered() ? new Filter(cutoff.settings.filterTimeConstantS()) : null)
@@ -44,14 +48,16 @@ final class Bounds {
         }
     }
 
-    /** Looks at a step. */
-    void look(LongStep step) {
+    /** Looks at a step up to a share of it. */
+    void look(LongStep step, double share) {
         ripple.begin(step);
         marginV = toleranceV + 2 * ripple.swingV();
         clear(calm.lowest, Double.POSITIVE_INFINITY);
         clear(calm.highest, Double.NEGATIVE_INFINITY);
         for (int k = 0; k < step.pattern().size(); k++) {
-            include(step.start().points[k], step.middle().points[k], step.end().points[k]);
+            step.at(k, 0.5 * share, middle);
+            step.at(k, share, end);
+            include(step.start().points[k], middle, end);
         }
         List<CutoffState> cutoffs = actions.cutoffs();
         for (int i = 0; i < filters.length; i++) {
@@ -62,16 +68,15 @@ final class Bounds {
             if (filters[i] == null) {
                 calm.lowestReadingV[i] = lowV;
                 calm.highestReadingV[i] = highV;
-                step.pattern().seek(step.startS() + step.lengthS() - 2e-6);
-                calm.endReadingV[i] =
-                        tap.voltageV(step.end().points[step.pattern().combination()]) + errorV;
+                step.at(step.startS() + share * step.lengthS() - Envelope.BEFORE_EDGE_S, end);
+                calm.endReadingV[i] = tap.voltageV(end) + errorV;
             } else {
-                filter(i, step, tap, errorV);
+                filter(i, step, share, tap, errorV);
             }
         }
     }
 
-    private void filter(int i, LongStep step, SenseTap tap, double errorV) {
+    private void filter(int i, LongStep step, double share, SenseTap tap, double errorV) {
         Filter filter = filters[i];
         filter.look(step, 0, tap, errorV);
         double lowV = filter.lowestV();
@@ -82,19 +87,19 @@ final class Bounds {
             heldV = tap.voltageV(first) + errorV;
         }
         double offV = heldV - filter.atV(step.startS());
-        filter.look(step, 0.5, tap, errorV);
+        filter.look(step, 0.5 * share, tap, errorV);
         double bentV = Math.abs(filter.lowestV() - lowV);
         lowV = Math.min(lowV, filter.lowestV());
         highV = Math.max(highV, filter.highestV());
-        filter.look(step, 1, tap, errorV);
+        filter.look(step, share, tap, errorV);
         bentV = Math.abs(filter.lowestV() - lowV) + bentV;
         lowV = Math.min(lowV, filter.lowestV());
         highV = Math.max(highV, filter.highestV());
         double bandV = marginV + 0.1 * bentV;
         calm.lowestReadingV[i] = lowV - bandV + Math.min(0, offV);
         calm.highestReadingV[i] = highV + bandV + Math.max(0, offV);
-        calm.endReadingV[i] =
-                filter.atV(step.startS() + step.lengthS()) + offV * Math.exp(-step.lengthS() / filter.timeConstantS());
+        double lengthS = share * step.lengthS();
+        calm.endReadingV[i] = filter.atV(step.startS() + lengthS) + offV * Math.exp(-lengthS / filter.timeConstantS());
     }
 
     private static void clear(OperatingPoint point, double value) {

@@ -25,8 +25,10 @@ public final class Envelope {
 
     /** Steps under this length are left to the time loop (s). */
     private static final double SHORTEST_S = 0.005;
-    /** Fewest cycles in a long step. */
-    private static final double FEWEST_CYCLES = 3;
+    /** Fewest turns of the slowest clock in a long step: what is averaged over is each clock, not their common cycle. */
+    private static final double FEWEST_TURNS = 3;
+    /** Cycles walked through before calm is looked for again; twice as many each time that there was none. */
+    private static final double FEWEST_WALKED_CYCLES = 16;
     /** Longest step (s): a quarter of the slowest mode of a battery. */
     private static final double LONGEST_S = 7200;
     /** Length tried first after a change (s). */
@@ -54,6 +56,7 @@ public final class Envelope {
     private long seenChanges = -1;
     private boolean ready;
     private double notBeforeS;
+    private double walkedCycles = FEWEST_WALKED_CYCLES;
     private double waitS = SHORTEST_S;
     private FlashCombinations combinations;
     /** Loads that are not averaged over, and what they drew when the pattern was made. */
@@ -120,7 +123,7 @@ public final class Envelope {
         if (edgesPassed() || !ready) {
             begin();
         }
-        double shortestS = Math.max(SHORTEST_S, FEWEST_CYCLES * step.pattern().cycleS());
+        double shortestS = Math.max(SHORTEST_S, FEWEST_TURNS * step.pattern().slowestS());
         double longestS = Math.min(LONGEST_S, Math.min(endS, nextEdgeS()) - timeS);
         longestS = Math.min(longestS, engine.straightForS(timeS));
         if (longestS < shortestS) {
@@ -132,7 +135,7 @@ public final class Envelope {
             lengthS = whileRestartIsPlain(lengthS, shortestS);
         }
         if (lengthS > 0) {
-            bounds.look(step);
+            bounds.look(step, 1);
             lengthS = shown(timeS, lengthS, shortestS);
         }
         waitS = lengthS > 0 ? shortestS : Math.min(LONGEST_WAIT_S, 2 * waitS);
@@ -202,24 +205,54 @@ public final class Envelope {
 
     /** Shows the devices a step, as far as none of them acts (s). */
     private double shown(double timeS, double lengthS, double shortestS) {
-        double calmS = calm.mayWalk() ? calm.calmForS(timeS) : 0;
-        if (calmS - BEFORE_S >= lengthS) {
-            return calm(timeS, lengthS);
+        double calmS = calmForS(timeS);
+        double partS = lengthS;
+        while (calmS == 0 && 0.5 * partS > 2 * shortestS) {
+            partS *= 0.5;
+            bounds.look(step, partS / lengthS);
+            calmS = calmForS(timeS);
         }
-        if (calmS - BEFORE_S > shortestS) {
-            shorten(calmS - BEFORE_S);
-            notBeforeS = timeS + calmS + shortestS;
-            return calm(timeS, calmS - BEFORE_S);
-        }
-        if (!calm.mayWalk()) {
+        if (calmS == 0 && !calm.mayWalk()) {
             return 0;
         }
+        if (calmS - BEFORE_S > shortestS) {
+            walkedCycles = FEWEST_WALKED_CYCLES;
+            return calmPart(timeS, lengthS, Math.min(partS, calmS - BEFORE_S));
+        }
+        bounds.look(step, 1);
+        return walked(timeS, lengthS, shortestS);
+    }
+
+    private double calmForS(double timeS) {
+        return calm.mayWalk() ? calm.calmForS(timeS) : 0;
+    }
+
+    /** Takes the part of a step in which all devices are calm. */
+    private double calmPart(double timeS, double lengthS, double partS) {
+        if (partS < lengthS) {
+            shorten(partS);
+        }
+        step.at(timeS, first);
+        step.at(timeS + partS - BEFORE_EDGE_S, last);
+        calm.advance(timeS, timeS + partS, first, last);
+        return partS;
+    }
+
+    /** Walks the devices through a step, to where one acts; not far where cycle follows cycle without repeating (s). */
+    private double walked(double timeS, double lengthS, double shortestS) {
+        double partS = lengthS;
+        if (!calm.mayRepeat(timeS) && !step.pattern().isSteady()) {
+            partS = Math.min(
+                    lengthS, Math.max(shortestS, walkedCycles * step.pattern().cycleS()));
+            walkedCycles *= 2;
+            shorten(partS);
+        }
         // here a level is near: a tenth of a millivolt may be a second
-        double fineS = step.refine(lengthS, FINE);
+        double fineS = step.refine(partS, FINE);
         if (fineS == 0) {
             return 0;
         }
-        bounds.look(step);
+        bounds.look(step, 1);
         double walkedS = walk.through(step) - timeS;
         if (walkedS > 0 && walkedS < fineS) {
             shorten(walkedS);
@@ -230,14 +263,7 @@ public final class Envelope {
 
     private void shorten(double lengthS) {
         step.shorten(lengthS);
-        bounds.look(step);
-    }
-
-    private double calm(double timeS, double lengthS) {
-        step.at(timeS, first);
-        step.at(timeS + lengthS - BEFORE_EDGE_S, last);
-        calm.advance(timeS, timeS + lengthS, first, last);
-        return lengthS;
+        bounds.look(step, 1);
     }
 
     /** Adds the step found to the books. */

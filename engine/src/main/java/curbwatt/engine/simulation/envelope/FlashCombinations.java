@@ -80,7 +80,7 @@ final class FlashCombinations {
     FlashPattern pattern() {
         if (averaged.isEmpty()) {
             return new FlashPattern(
-                    0, new long[0], new int[] {0}, Collections.singletonList(new CircuitDraw[0]), List.of());
+                    0, 0, new long[0], new int[] {0}, Collections.singletonList(new CircuitDraw[0]), List.of());
         }
         numbers.clear();
         long[] starts = starts();
@@ -104,7 +104,9 @@ final class FlashCombinations {
             ToDoubleFunction<LoadState> factor = load -> factors.getOrDefault(load, load.presentFactor());
             draws.add(varied.stream().map(circuit -> circuit.drawing(factor)).toArray(CircuitDraw[]::new));
         }
-        return new FlashPattern(cycleNs, ends, combination, draws, varied);
+        long slowestNs =
+                averaged.stream().mapToLong(load -> load.cycle.periodNs()).max().orElseThrow();
+        return new FlashPattern(cycleNs, slowestNs, ends, combination, draws, varied);
     }
 
     private int number(BitSet signature) {

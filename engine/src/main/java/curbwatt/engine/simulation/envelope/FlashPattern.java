@@ -18,6 +18,7 @@ final class FlashPattern {
     private static final long ONE_INSTANT_NS = 1000;
 
     private final long cycleNs;
+    private final long slowestNs;
     /** End of each segment within the cycle; the last may lie past the cycle's end (ns). */
     private final long[] endNs;
 
@@ -28,7 +29,19 @@ final class FlashPattern {
     private long turnNs;
     private int segment;
 
-    FlashPattern(long cycleNs, long[] endNs, int[] combination, List<CircuitDraw[]> draws, List<CircuitState> varied) {
+    /**
+     * Makes a pattern.
+     *
+     * @param slowestNs longest period of a clock in it (ns)
+     */
+    FlashPattern(
+            long cycleNs,
+            long slowestNs,
+            long[] endNs,
+            int[] combination,
+            List<CircuitDraw[]> draws,
+            List<CircuitState> varied) {
+        this.slowestNs = slowestNs;
         this.cycleNs = cycleNs;
         this.endNs = endNs;
         this.combination = combination;
@@ -54,6 +67,11 @@ final class FlashPattern {
     /** Length of the cycle (s); 0: there is none. */
     double cycleS() {
         return cycleNs / NS_PER_S;
+    }
+
+    /** Longest period of a clock in it (s); 0: there is none. */
+    double slowestS() {
+        return slowestNs / NS_PER_S;
     }
 
     /** Lets the network be solved for a combination. */
