@@ -32,8 +32,11 @@ final class LeastStep {
         if (last < first || !does.test(last)) {
             return OptionalInt.empty();
         }
+        if (does.test(first)) {
+            return OptionalInt.of(first);
+        }
         int most = last;
-        int below = first - 1;
+        int below = first;
         while (most - below > 1) {
             int middle = below + (most - below) / 2;
             if (does.test(middle)) {

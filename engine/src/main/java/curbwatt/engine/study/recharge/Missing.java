@@ -22,6 +22,9 @@ import java.util.stream.Stream;
 public record Missing(
         String battery, double capacityAh, double startFraction, double endFraction, double wantedFraction) {
 
+    /** What counts as full: the current dies away near it, so that the rest takes for ever. Our judgement. */
+    public static final double FULL_FRACTION = 0.998;
+
     /** Refuses a missing name. */
     public Missing {
         Objects.requireNonNull(battery, "battery");
@@ -50,7 +53,7 @@ public record Missing(
                     places.get(i).battery().capacityAh(),
                     summary.startChargeFraction(),
                     summary.endChargeFraction(),
-                    wantedFraction.orElse(summary.startChargeFraction())));
+                    Math.min(FULL_FRACTION, wantedFraction.orElse(summary.startChargeFraction()))));
         }
         return missing;
     }

@@ -14,7 +14,7 @@ import java.util.Set;
  * @param stages stages that stay on while recharging; empty: those of the scene's last drive, or of its last phase
  * @param drivingRpm engine speed on the road (1/min); empty: the mean of the scene's last drive
  * @param idleRpms idle speeds to try (1/min), rising; empty: usual ones
- * @param betweenCallsS time between two calls (s), 60 … one week
+ * @param betweenCallsS time between two calls (s), 60 … one day
  * @param pattern how scenes follow each other where there is no roster; empty: that is not looked at
  */
 public record RechargePlan(
@@ -43,7 +43,7 @@ public record RechargePlan(
                         "idleRpms must rise: " + idleRpms.get(i) + " follows " + idleRpms.get(i - 1));
             }
         }
-        Require.inside("betweenCallsS", betweenCallsS, 60, 7 * 86400.0, "s");
+        Require.inside("betweenCallsS", betweenCallsS, 60, 86400, "s");
     }
 
     /** What is usual. */

@@ -24,6 +24,11 @@ import java.util.function.Predicate;
  */
 public record RechargeStudy(Question question, Optional<Roster> roster, RechargePlan plan) {
 
+    /** Longest stretch of recharging that is looked at (s); a vehicle that takes longer lives on a charger. */
+    private static final double LONGEST_S = 86400;
+
+    private static final double SOON_S = 3 * 3600.0;
+
     /** Refuses missing parts. */
     public RechargeStudy {
         Objects.requireNonNull(question, "question");
@@ -48,12 +53,16 @@ public record RechargeStudy(Question question, Optional<Roster> roster, Recharge
         List<Way> ways = new ArrayList<>(List.of(Way.driving(end.drivingRpm())));
         end.idleRpms().forEach(rpm -> ways.add(Way.idling(rpm)));
         List<WayBack> back = pool.each(ways, way -> back(way, end, missing), watch);
-        List<OptionalDouble> lowest = pool.each(
-                List.<Predicate<WayBack>>of(
-                        way -> way.backS().isPresent(),
-                        way -> way.backS().orElse(Double.POSITIVE_INFINITY) <= plan.betweenCallsS()),
-                does -> LeastStep.lowestRpm(rpm -> does.test(back(Way.idling(rpm), end, missing))),
-                watch);
+        List<OptionalDouble> lowest = back.get(0).isNothing()
+                ? List.of(OptionalDouble.empty(), OptionalDouble.empty())
+                : pool.each(
+                        List.<Predicate<Way>>of(
+                                way -> back(way, end, missing).backS().isPresent(),
+                                way -> back(way, end, missing, plan.betweenCallsS())
+                                        .backS()
+                                        .isPresent()),
+                        does -> LeastStep.lowestRpm(rpm -> does.test(Way.idling(rpm))),
+                        watch);
         return new RechargeResult(
                 plan,
                 end.stages(),
@@ -66,19 +75,34 @@ public record RechargeStudy(Question question, Optional<Roster> roster, Recharge
                         pattern, roster.isPresent(), plan.wantedFraction().orElse(ShiftAnswer.USUAL_WANTED_FRACTION))));
     }
 
+    /**
+     * Refuses a plan whose scenes and drives don't fit into a day.
+     *
+     * @throws IllegalArgumentException if they don't
+     */
+    public void checkPattern() {
+        shifts(SceneEnd.of(question.simulation(), plan));
+    }
+
     private Optional<Shifts> shifts(SceneEnd end) {
         return roster.or(() -> plan.pattern()
                         .map(calls -> Shifts.roster(question.simulation().scene(), calls, end)))
                 .map(pattern -> new Shifts(question.simulation().vehicle(), pattern, end));
     }
 
-    private static WayBack back(Way way, SceneEnd end, List<Missing> missing) {
+    /** A short run first: most are back long before a day is over. */
+    private WayBack back(Way way, SceneEnd end, List<Missing> missing) {
+        WayBack soon = back(way, end, missing, Math.max(SOON_S, plan.betweenCallsS()));
+        return soon.backS().isPresent() || !soon.started() ? soon : back(way, end, missing, LONGEST_S);
+    }
+
+    private static WayBack back(Way way, SceneEnd end, List<Missing> missing, double durationS) {
         ChargeRecorder recorder = new ChargeRecorder(end.startS());
         return WayBack.of(
                 way,
                 missing,
                 recorder,
-                asking(end.recharged(way)).answer(recorder).result());
+                asking(end.recharged(way, durationS)).answer(recorder).result());
     }
 
     /** Charge alone is asked for. */

@@ -31,9 +31,6 @@ record SceneEnd(
         List<Double> idleRpms,
         List<Phase> phases) {
 
-    /** Longest stretch of recharging that is looked at (s); a vehicle that takes longer lives on a charger. */
-    static final double LONGEST_S = 86400;
-
     private static final double USUAL_DRIVING_RPM = 1800;
     private static final double USUAL_IDLE_RPM = 700;
     private static final List<Double> TRIED_RPM = List.of(900.0, 1100.0, 1300.0, 1500.0);
@@ -119,15 +116,15 @@ record SceneEnd(
                 .orElse(plain);
     }
 
-    /** The scene and the longest stretch of recharging after it. */
-    Simulation recharged(Way way) {
+    /** The scene and a stretch of recharging after it. */
+    Simulation recharged(Way way, double durationS) {
         Scene scene = simulation.scene();
         List<Phase> all = new ArrayList<>(scene.phases());
         String name = "Recharging";
         for (String taken = name; all.stream().map(Phase::name).anyMatch(taken::equals); taken = name) {
             name = taken + " again";
         }
-        all.add(phase(name, way, LONGEST_S));
+        all.add(phase(name, way, durationS));
         return simulation.in(scene.withPhases(all));
     }
 }

@@ -29,6 +29,9 @@ record Shifts(Vehicle vehicle, Roster roster, SceneEnd end) {
     private static final int DAYS = 28;
     private static final double LEFT_PARKED_S = 600;
 
+    /** Nobody drives four hours more to charge a battery. */
+    private static final double MOST_LONGER_S = 4 * 3600.0;
+
     /** The pattern of a file without a roster, for four weeks. */
     static Roster roster(Scene scene, CallPattern calls, SceneEnd end) {
         List<Phase> kept = end.simulation().scene().phases();
@@ -80,11 +83,12 @@ record Shifts(Vehicle vehicle, Roster roster, SceneEnd end) {
                 .toList());
     }
 
-    /** How much longer a day that has drives can drive, whichever it is (s): what is parked, but for ten minutes. */
+    /** How much longer every day that has drives can drive (s): what is parked but for ten minutes, and four hours at most. */
     double mostLongerS() {
         return roster.pattern().stream()
                 .filter(Shifts::drives)
                 .mapToDouble(day -> Math.max(0, parkedS(day) - LEFT_PARKED_S))
+                .map(leftS -> Math.min(MOST_LONGER_S, leftS))
                 .min()
                 .orElse(0);
     }

@@ -32,6 +32,8 @@ public record WayBack(
 
     private static final int HALVINGS = 30;
 
+    private static final double NOTHING_AH = 0.05;
+
     /** Copies the lists. */
     public WayBack {
         Objects.requireNonNull(way, "way");
@@ -59,6 +61,11 @@ public record WayBack(
     /** What was missing (Ah). */
     public double missingAh() {
         return missing.stream().mapToDouble(Missing::ah).sum();
+    }
+
+    /** Whether nothing worth a drive was missing: less than {@link #NOTHING_AH}. */
+    public boolean isNothing() {
+        return missingAh() < NOTHING_AH;
     }
 
     /** When a share of the missing charge is back for the first time (s); empty: not within a day. */
