@@ -19,7 +19,7 @@ public final class RechargeFigure {
     private static final double DAY_S = 86400;
     private static final double PERCENT = 100;
     private static final double BELOW_PERCENT = 3;
-    private static final double TOP_PERCENT = 102;
+    private static final double TOP_PERCENT = 100.9;
     private static final double ROOM_FACTOR = 1.1;
 
     private RechargeFigure() {}
@@ -27,12 +27,12 @@ public final class RechargeFigure {
     /**
      * The picture {@code recharge}.
      *
-     * @param names of the ways, in their order
+     * @param names of the groups of ways that are as fast as each other, in their order
      */
     public static Picture of(RechargeStory story, List<String> names, Caption caption) {
         RechargeResult result = story.result();
         TimeScale scale = TimeScale.of(lengthS(result));
-        List<WayBack> ways = result.ways();
+        List<WayBack> ways = result.groups().stream().map(group -> group.get(0)).toList();
         double wantedPercent = PERCENT
                 * charge(
                         result.missing(),
@@ -107,7 +107,7 @@ public final class RechargeFigure {
         double betweenS = result.plan().betweenCallsS();
         return betweenS > scale.durationS()
                 ? List.of()
-                : List.of(new CurveSheet.Mark("next call", scale.at(betweenS), Palette.ALARM.color(), false));
+                : List.of(new CurveSheet.Mark("next call", scale.at(betweenS), Palette.ALARM.color(), true));
     }
 
     private static String alternativeText(List<WayBack> ways, List<String> names) {

@@ -28,11 +28,7 @@ public final class RechargeReport {
         RechargeResult result = story.result();
         List<Picture> pictures = new ArrayList<>();
         pictures.add(RechargeFigure.of(
-                story,
-                result.ways().stream()
-                        .map(back -> RechargeWords.name(back.way()))
-                        .toList(),
-                caption(text.heading())));
+                story, result.groups().stream().map(RechargeWords::name).toList(), caption(text.heading())));
         List<StudyReport.CsvTable> csv = new ArrayList<>();
         csv.add(new StudyReport.CsvTable("recharge.csv", "charge over time", RechargeJson.courses(result)));
         result.shifts().ifPresent(answer -> {

@@ -151,9 +151,9 @@ public record RechargeText(RechargeStory story) {
         if (spareA <= 0) {
             return balance + ". There is nothing to charge with.";
         }
-        String simple = " to spare; a battery that took it all would be back in "
+        String simple = " are to spare, and a battery that took them all would be back in "
                 + PlainText.time(result().missingAh() / spareA * 3600) + ".";
-        return balance + ", and " + PlainText.amperes(spareA) + simple
+        return balance + "; " + PlainText.amperes(spareA) + simple
                 + " Its acceptance slows near full: 80 % are back in "
                 + RechargeWords.time(back.timeS(0.8)) + ", 90 % in " + RechargeWords.time(back.timeS(0.9))
                 + (back.backS().isPresent()

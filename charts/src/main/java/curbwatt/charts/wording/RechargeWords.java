@@ -4,6 +4,7 @@ import curbwatt.engine.powertrain.EngineMode;
 import curbwatt.engine.study.recharge.Limit;
 import curbwatt.engine.study.recharge.Way;
 import curbwatt.engine.study.recharge.WayBack;
+import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 
@@ -15,6 +16,15 @@ public final class RechargeWords {
     /** A way as the heading of a row or a line. */
     public static String name(Way way) {
         return (way.mode() == EngineMode.DRIVING ? "Driving" : "Idling") + " at " + speed(way.engineRpm());
+    }
+
+    /** Ways that are as fast as each other, the slowest engine first. */
+    public static String name(List<WayBack> group) {
+        Way first = group.get(0).way();
+        Way last = group.get(group.size() - 1).way();
+        return first.equals(last)
+                ? name(first)
+                : "Idling at " + PlainText.number(first.engineRpm(), 0) + " to " + speed(last.engineRpm());
     }
 
     /** A way inside a sentence. */

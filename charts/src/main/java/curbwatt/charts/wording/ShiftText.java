@@ -30,13 +30,18 @@ public record ShiftText(ShiftAnswer answer) {
             case DOES_NOT_START -> "on day " + outcome.failedStartDay() + " the engine does not start";
             case CREEPS_DOWN -> "the charge sinks week by week, and the last scenes begin with " + settled(outcome);
             case HELD_BY_CUTOFF ->
-                "the cutoff still takes equipment away in the second half, and the last scenes begin with "
-                        + settled(outcome);
+                "the cutoff still takes equipment away in the second half, " + (isCharged() ? "although" : "and")
+                        + " the last scenes begin with " + settled(outcome);
             case TOO_SHORT -> "its " + outcome.roster().days() + " days are too few to say where the charge is going";
             case KEEPS_UP ->
                 "it settles where scenes begin with as little as " + settled(outcome) + ", and "
                         + PlainText.percent(answer.wantedFraction()) + " are wanted";
         };
+    }
+
+    /** Whether the scenes begin with what is wanted, so that charge is not what is lacking. */
+    private boolean isCharged() {
+        return answer.outcome().settledFraction().orElse(0) >= answer.wantedFraction();
     }
 
     private String remedy() {
@@ -46,6 +51,9 @@ public record ShiftText(ShiftAnswer answer) {
         }
         if (answer.idleRpm().isPresent()) {
             return " An idle of " + idle() + " at its scenes would do.";
+        }
+        if (isCharged()) {
+            return " It is not charge that is lacking: look at the cutoff's setting and at the battery's size.";
         }
         return " Not even " + PlainText.time(answer.mostLongerS())
                 + " more of driving a day would do: look at a charger while it is parked, at what it draws there, and at the"
@@ -89,7 +97,7 @@ public record ShiftText(ShiftAnswer answer) {
         answer.longer()
                 .ifPresent(longer -> reasons.add("Driving "
                         + PlainText.time(answer.longerDriveS().orElseThrow())
-                        + " longer on each day that has a drive, at the cost of parked time, the last scenes begin with "
+                        + " longer on each day that has a drive, shared among its drives and at the cost of parked time, the last scenes begin with "
                         + settled(longer) + " or more."));
         if (answer.idles() && !answer.keepsUp() && answer.idleRpm().isEmpty()) {
             reasons.add("A faster idle at its scenes, up to 2000 /min, does not make it keep up.");
@@ -100,6 +108,7 @@ public record ShiftText(ShiftAnswer answer) {
     /** The words above the picture. */
     public Heading heading() {
         return new Heading(
-                sentence(), "State of charge as each scene begins; of two batteries, that of the one that has less.");
+                answer.keepsUp() ? sentence() : PATTERN + "does not keep up: " + fate() + ".",
+                "State of charge as each scene begins; of two batteries, that of the one that has less.");
     }
 }

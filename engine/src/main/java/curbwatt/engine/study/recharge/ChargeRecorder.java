@@ -42,11 +42,11 @@ final class ChargeRecorder implements Recorder {
         return timeS < fromS ? Double.POSITIVE_INFINITY : timeS + 5 * SPACING_S;
     }
 
-    /** What was kept; the batteries as the scene left them come first. */
-    List<ChargePoint> points(List<Missing> missing) {
+    /** What was kept up to a time of recharging (s); the batteries as the scene left them come first. */
+    List<ChargePoint> points(List<Missing> missing, double untilS) {
         List<ChargePoint> all = new ArrayList<>();
         all.add(new ChargePoint(0, missing.stream().map(Missing::endFraction).toList(), 0));
-        all.addAll(points);
+        points.stream().filter(point -> point.timeS() <= untilS).forEach(all::add);
         return List.copyOf(all);
     }
 }

@@ -1,11 +1,13 @@
 package curbwatt.engine.study.recharge;
 
 import curbwatt.engine.powertrain.EngineMode;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * What the study found.
@@ -59,5 +61,22 @@ public record RechargeResult(
     /** What all lack together (Ah). */
     public double missingAh() {
         return driving().missingAh();
+    }
+
+    /** The ways in groups that give the charge back as fast as each other; driving is a group of its own. */
+    public List<List<WayBack>> groups() {
+        List<List<WayBack>> groups = new ArrayList<>();
+        groups.add(List.of(driving()));
+        for (WayBack way : idling()) {
+            List<WayBack> last = groups.get(groups.size() - 1);
+            if (groups.size() > 1 && last.get(0).isAsFastAs(way)) {
+                groups.set(
+                        groups.size() - 1,
+                        Stream.concat(last.stream(), Stream.of(way)).toList());
+            } else {
+                groups.add(List.of(way));
+            }
+        }
+        return List.copyOf(groups);
     }
 }

@@ -86,45 +86,47 @@ record Shifts(Vehicle vehicle, Roster roster, SceneEnd end) {
     /** How much longer every day that has drives can drive (s): what is parked but for ten minutes, and four hours at most. */
     double mostLongerS() {
         return roster.pattern().stream()
-                .filter(Shifts::drives)
+                .filter(day -> drives(day) > 0)
                 .mapToDouble(day -> Math.max(0, parkedS(day) - LEFT_PARKED_S))
                 .map(leftS -> Math.min(MOST_LONGER_S, leftS))
                 .min()
                 .orElse(0);
     }
 
-    /** The same with each day that has drives driving longer by so much (s), at the end of its last drive. */
+    /** The same with each day that has drives driving longer by so much (s), shared among its drives. */
     Shifts drivingLonger(double longerS) {
         return with(roster.pattern().stream()
-                .map(day -> drives(day) ? longer(day, longerS) : day)
+                .map(day -> drives(day) > 0 ? longer(day, longerS) : day)
                 .toList());
     }
 
     private DayPlan longer(DayPlan day, double longerS) {
         double keptFraction = 1 - longerS / parkedS(day);
         List<Phase> phases = new ArrayList<>();
-        int lastDrive = 0;
         for (Phase phase : day.phases()) {
-            boolean parked = phase.mode() == EngineMode.PARKED;
-            phases.add(parked ? phase.lasting(keptFraction * phase.durationS()) : phase);
-            lastDrive = phase.mode() == EngineMode.DRIVING ? phases.size() : lastDrive;
+            phases.add(phase.mode() == EngineMode.PARKED ? phase.lasting(keptFraction * phase.durationS()) : phase);
+            if (phase.mode() == EngineMode.DRIVING) {
+                phases.add(more(phase, longerS / drives(day)));
+            }
         }
-        Phase drive = phases.get(lastDrive - 1);
-        phases.add(
-                lastDrive,
-                new Phase(
-                        drive.name() + ", longer",
-                        EngineMode.DRIVING,
-                        longerS,
-                        drive.air(),
-                        drive.underHood(),
-                        EngineSpeed.constant(end.drivingRpm()),
-                        drive.stages()));
         return new DayPlan(day.name(), phases);
     }
 
-    private static boolean drives(DayPlan day) {
-        return day.phases().stream().anyMatch(phase -> phase.mode() == EngineMode.DRIVING);
+    private Phase more(Phase drive, double durationS) {
+        return new Phase(
+                drive.name() + ", longer",
+                EngineMode.DRIVING,
+                durationS,
+                drive.air(),
+                drive.underHood(),
+                EngineSpeed.constant(end.drivingRpm()),
+                drive.stages());
+    }
+
+    private static long drives(DayPlan day) {
+        return day.phases().stream()
+                .filter(phase -> phase.mode() == EngineMode.DRIVING)
+                .count();
     }
 
     private static double parkedS(DayPlan day) {

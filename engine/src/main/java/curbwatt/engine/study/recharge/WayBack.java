@@ -8,13 +8,15 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /**
  * What a way of recharging gives back.
  *
  * @param way the way
  * @param missing what each battery lacked when it began
- * @param points the charge along it
+ * @param points the charge along it, up to where the voltage collapsed if it did: what charges a battery whose loads are
+ *     gone is no answer
  * @param meanLoadA mean current of all loads (A)
  * @param capacityA what the hot alternator can give (A); empty: the engine did not run
  * @param started whether the engine ran
@@ -32,6 +34,8 @@ public record WayBack(
 
     private static final int HALVINGS = 30;
 
+    private static final double SAME_FRACTION = 0.01;
+
     private static final double NOTHING_AH = 0.05;
 
     /** Copies the lists. */
@@ -45,17 +49,21 @@ public record WayBack(
     static WayBack of(Way way, List<Missing> missing, ChargeRecorder recorder, RunResult run) {
         PhaseSummary last = run.phases().get(run.phases().size() - 1);
         double fromS = last.startS();
-        boolean failed = run.events().stream()
-                .filter(event -> event.timeS() >= fromS)
-                .map(Event::kind)
-                .anyMatch(EventKind.ENGINE_DID_NOT_START::equals);
         return new WayBack(
                 way,
                 missing,
-                recorder.points(missing),
+                recorder.points(missing, firstS(run, fromS, EventKind.VOLTAGE_COLLAPSED) - fromS),
                 last.meanLoadA(),
                 last.alternatorCapacityA(),
-                last.engineRan() && !failed);
+                last.engineRan() && Double.isInfinite(firstS(run, fromS, EventKind.ENGINE_DID_NOT_START)));
+    }
+
+    private static double firstS(RunResult run, double fromS, EventKind kind) {
+        return run.events().stream()
+                .filter(event -> event.kind() == kind && event.timeS() >= fromS)
+                .mapToDouble(Event::timeS)
+                .findFirst()
+                .orElse(Double.POSITIVE_INFINITY);
     }
 
     /** What was missing (Ah). */
@@ -92,6 +100,17 @@ public record WayBack(
             }
         }
         return before.towards(after, toFraction).timeS();
+    }
+
+    /** Whether another way gives the charge back as fast, to a hundredth: the battery sets the pace of both. */
+    public boolean isAsFastAs(WayBack other) {
+        return isNothing() || Stream.of(0.8, 0.9, 1.0).allMatch(share -> isSame(timeS(share), other.timeS(share)));
+    }
+
+    private static boolean isSame(OptionalDouble oneS, OptionalDouble otherS) {
+        return oneS.isPresent()
+                && otherS.isPresent()
+                && Math.abs(oneS.getAsDouble() - otherS.getAsDouble()) <= SAME_FRACTION * oneS.getAsDouble();
     }
 
     /** When all is back (s); empty: not within a day. */
