@@ -19,6 +19,9 @@ public record RechargeText(RechargeStory story) {
     /** Slowest idle that is looked at (1/min). */
     private static final double SLOWEST_RPM = 500;
 
+    private static final double S_PER_H = 3600;
+    private static final double PACE_FACTOR = 1.2;
+
     /** A rule of thumb says that half an hour of driving recharges a battery; common practice, no published source. */
     private static final double THUMB_S = 1800;
 
@@ -152,14 +155,20 @@ public record RechargeText(RechargeStory story) {
             return balance + ". There is nothing to charge with.";
         }
         String simple = " are to spare, and a battery that took them all would be back in "
-                + PlainText.time(result().missingAh() / spareA * 3600) + ".";
+                + PlainText.time(result().missingAh() / spareA * S_PER_H) + ".";
         return balance + "; " + PlainText.amperes(spareA) + simple
-                + " Its acceptance slows near full: 80 % are back in "
+                + (setsPace(back, spareA) ? " The alternator sets the pace: " : " Its acceptance slows near full: ")
+                + "80 % are back in "
                 + RechargeWords.time(back.timeS(0.8)) + ", 90 % in " + RechargeWords.time(back.timeS(0.9))
                 + (back.backS().isPresent()
                         ? ", all in " + PlainText.time(back.backS().getAsDouble()) + "."
                         : "; in a day " + PlainText.number(100 * Math.max(0, back.mostFraction()), 1) + " % at most, "
                                 + "because " + RechargeWords.limit(back) + ".");
+    }
+
+    /** Whether charge comes back about as fast as the alternator can spare it. */
+    private static boolean setsPace(WayBack back, double spareA) {
+        return back.backS().orElse(Double.POSITIVE_INFINITY) <= PACE_FACTOR * back.missingAh() / spareA * S_PER_H;
     }
 
     /** Share that is back after a time, the last moment kept before it. */
