@@ -97,7 +97,8 @@ public record ShiftText(ShiftAnswer answer) {
         answer.longer()
                 .ifPresent(longer -> reasons.add("Driving "
                         + PlainText.time(answer.longerDriveS().orElseThrow())
-                        + " longer on each day that has a drive, shared among its drives and at the cost of parked time, the last scenes begin with "
+                        + " longer on each day that has a drive, shared among its drives and at the cost of parked"
+                        + " time, the last scenes begin with "
                         + settled(longer) + " or more."));
         if (answer.idles() && !answer.keepsUp() && answer.idleRpm().isEmpty()) {
             reasons.add("A faster idle at its scenes, up to 2000 /min, does not make it keep up.");
