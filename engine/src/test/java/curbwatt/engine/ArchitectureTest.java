@@ -55,15 +55,17 @@ class ArchitectureTest {
             days:          quantity battery load event vehicle scene result simulation simulation.record wear
             verdict:       quantity alternator powertrain event control vehicle scene result
             study:         quantity battery alternator load control event vehicle scene result simulation \
-                           simulation.record verdict
-            study.settings: *
-            study.size:     *
+                           simulation.record powertrain verdict
+            study.settings: quantity battery control event powertrain result scene simulation study vehicle verdict
+            study.size:     quantity battery battery.label budget control load powertrain protection result scene \
+                            simulation sizing study vehicle verdict
             study.idle.money: quantity
             study.idle:     quantity alternator control event powertrain result scene simulation study study.idle.money \
                             vehicle verdict battery
             study.odds:     quantity battery load control event vehicle scene result simulation simulation.record \
                             verdict study powertrain
-            study.recharge: *
+            study.recharge: quantity battery days event powertrain result scene simulation simulation.record study study.idle \
+                            vehicle
             """);
 
     private static final JavaClasses ENGINE = ModuleClasses.of(ArchitectureTest.class);

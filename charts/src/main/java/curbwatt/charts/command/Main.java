@@ -22,6 +22,7 @@ import picocli.CommandLine.Spec;
             IdleCommand.class,
             CompareCommand.class,
             OddsCommand.class,
+            RechargeCommand.class,
             CheckCommand.class,
             WiringCommand.class,
             DutyCommand.class,

@@ -3,11 +3,13 @@ package curbwatt.scenarios.assemble;
 import curbwatt.engine.study.idle.IdlePlan;
 import curbwatt.engine.study.idle.money.Prices;
 import curbwatt.engine.study.odds.OddsPlan;
+import curbwatt.engine.study.recharge.RechargePlan;
 import curbwatt.engine.study.settings.SettingsPlan;
 import curbwatt.engine.study.settings.Spread;
 import curbwatt.engine.study.size.Candidate;
 import curbwatt.engine.study.size.SizePlan;
 import curbwatt.scenarios.file.IdleEntry;
+import curbwatt.scenarios.file.RechargeEntry;
 import curbwatt.scenarios.file.SettingsEntry;
 import curbwatt.scenarios.file.SizeEntry;
 import curbwatt.scenarios.file.StudiesEntry;
@@ -31,7 +33,8 @@ record StudiesAssembler(Guarded guarded) {
                 entry.size().map(this::size).orElseGet(SizePlan::usual),
                 entry.size().map(this::labels).orElse(List.of()),
                 entry.idle().map(this::idle).orElseGet(IdlePlan::usual),
-                entry.odds().map(new OddsAssembler(guarded)::plan).orElseGet(OddsPlan::usual));
+                entry.odds().map(new OddsAssembler(guarded)::plan).orElseGet(OddsPlan::usual),
+                entry.recharge().map(this::recharge).orElseGet(RechargePlan::usual));
     }
 
     private SettingsPlan settings(SettingsEntry entry) {
@@ -82,5 +85,9 @@ record StudiesAssembler(Guarded guarded) {
                                         entry.idleControlPrice().orElse(0.0),
                                         entry.automaticStartPrice().orElse(0.0),
                                         entry.deviceYears().orElse(USUAL_DEVICE_YEARS)))));
+    }
+
+    private RechargePlan recharge(RechargeEntry entry) {
+        return guarded.build(entry.place(), () -> RechargePlans.of(entry));
     }
 }

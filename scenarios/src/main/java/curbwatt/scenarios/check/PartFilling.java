@@ -46,7 +46,8 @@ public record PartFilling(Catalogue catalogue, Findings findings) {
                         .map(size -> size.offering(
                                 size.labels().stream().map(this::battery).toList())),
                 entry.idle(),
-                entry.odds());
+                entry.odds(),
+                entry.recharge());
     }
 
     private VehicleEntry vehicle(VehicleEntry entry) {

@@ -25,7 +25,8 @@ public final class ScenarioCheck {
             new RosterRule(),
             new RequirementRule(),
             new StudiesRule(),
-            new OddsRule());
+            new OddsRule(),
+            new RechargeRule());
 
     private ScenarioCheck() {}
 

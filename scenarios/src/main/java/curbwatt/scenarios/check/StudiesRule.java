@@ -56,19 +56,20 @@ final class StudiesRule implements Rule {
                     "fuelPricePerLitre has no effect: nothing says what the engine burns.",
                     "Add vehicle.engine, or take it out.");
         }
-        unknownStages(idle, file, findings);
+        unknownStages(idle.engineStages(), idle.place().key("engineStages"), file, findings);
     }
 
-    private static void unknownStages(IdleEntry idle, ScenarioFile file, Findings findings) {
+    /** Stages that no load has. */
+    static void unknownStages(List<String> stages, Place place, ScenarioFile file, Findings findings) {
         Set<String> known = new TreeSet<>();
         file.vehicle()
                 .ifPresent(vehicle -> vehicle.circuits()
                         .forEach(circuit -> circuit.loads().forEach(load -> known.addAll(load.stages()))));
-        for (int i = 0; i < idle.engineStages().size(); i++) {
-            String stage = idle.engineStages().get(i);
+        for (int i = 0; i < stages.size(); i++) {
+            String stage = stages.get(i);
             if (!known.contains(stage)) {
                 findings.error(
-                        idle.place().key("engineStages").item(i),
+                        place.item(i),
                         "No load has the stage " + Quoted.name(stage) + ".",
                         known.isEmpty()
                                 ? "Take it out."

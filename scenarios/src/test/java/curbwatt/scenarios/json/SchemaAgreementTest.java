@@ -38,6 +38,7 @@ import curbwatt.scenarios.file.PercentSpreadEntry;
 import curbwatt.scenarios.file.PhaseEntry;
 import curbwatt.scenarios.file.Place;
 import curbwatt.scenarios.file.RandomDutyEntry;
+import curbwatt.scenarios.file.RechargeEntry;
 import curbwatt.scenarios.file.RecloseEntry;
 import curbwatt.scenarios.file.RecloseWord;
 import curbwatt.scenarios.file.RequirementsEntry;
@@ -114,6 +115,7 @@ class SchemaAgreementTest {
             Map.entry("size", SizeEntry.class),
             Map.entry("idle", IdleEntry.class),
             Map.entry("odds", OddsEntry.class),
+            Map.entry("recharge", RechargeEntry.class),
             Map.entry("percentSpread", PercentSpreadEntry.class),
             Map.entry("kelvinSpread", KelvinSpreadEntry.class),
             Map.entry("voltSpread", VoltSpreadEntry.class),

@@ -3,6 +3,7 @@ package curbwatt.engine.study.settings;
 import curbwatt.engine.powertrain.EngineMode;
 import curbwatt.engine.scene.Phase;
 import curbwatt.engine.simulation.Simulation;
+import curbwatt.engine.study.FasterIdle;
 import curbwatt.engine.study.LoadScale;
 import curbwatt.engine.study.RunPool;
 import curbwatt.engine.study.StudyWatch;

@@ -1,10 +1,9 @@
-package curbwatt.engine.study.settings;
+package curbwatt.engine.study;
 
 import curbwatt.engine.powertrain.EngineMode;
 import curbwatt.engine.powertrain.EngineSpeed;
 import curbwatt.engine.scene.Phase;
 import curbwatt.engine.simulation.Simulation;
-import curbwatt.engine.study.Variation;
 
 /**
  * The engine idles at least so fast in every phase in which it idles.

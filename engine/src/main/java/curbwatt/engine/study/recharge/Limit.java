@@ -1,0 +1,11 @@
+package curbwatt.engine.study.recharge;
+
+/** Why charge does not come back. */
+public enum Limit {
+    /** The engine does not start: nothing charges. */
+    DOES_NOT_START,
+    /** The alternator gives what it can, and the loads leave too little of it. */
+    ALTERNATOR,
+    /** The alternator could give more; the battery does not take it at this voltage, or the link does not pass it. */
+    ACCEPTANCE
+}
