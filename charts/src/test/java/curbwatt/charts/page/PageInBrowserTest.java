@@ -140,6 +140,7 @@ class PageInBrowserTest {
         browser.the("play").click();
         double timeS = Double.parseDouble(browser.the("scrub").getDomProperty("value"));
         assertThat(timeS).isBetween(43 * 60.0, 75 * 60.0);
+        browser.nudge("scrub", 45 * 60);
         assertThat(browser.text("now")).contains("'Equipment cutoff' opens");
         browser.nudge("scrub", 20 * 60);
         assertThat(browser.text("clock")).isEqualTo("0:20:00");

@@ -22,8 +22,8 @@ import org.junit.jupiter.api.Test;
  */
 class PageTurns {
 
-    private static final int WARM = 15;
-    private static final int TURNS = 60;
+    private static final int WARM = 10;
+    private static final int TURNS = 40;
 
     /** Turns the trip level and waits each time until what came of it is on the screen. */
     private static final String TURN = """
@@ -63,7 +63,7 @@ class PageTurns {
     @Test
     void partsOfAnAnswer() {
         Scenarios scenarios = new Scenarios();
-        for (String name : List.of("lane-watch", "two-batteries", "winter-breakdown")) {
+        for (String name : List.of("lane-watch", "two-batteries")) {
             String text = DemoScenarios.text(name);
             List<Double> readMs = new ArrayList<>();
             List<Double> runMs = new ArrayList<>();
