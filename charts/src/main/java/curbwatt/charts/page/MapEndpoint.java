@@ -15,7 +15,8 @@ import java.util.Optional;
 
 /**
  * Runs a scenario for every pair of trip level and delay of one cutoff, and answers with a line for each as it is done.
- * Where the scenario asks for something, it is the engine's search for settings, with its recommendation. The address says which: {@code ?cutoff=0&tripV=11.2,11.4&delayS=0,30}. The work ends when nobody listens any more.
+ * Where the scenario asks for something, it is the engine's search for settings, with its recommendation. The address
+ * says which: {@code ?cutoff=0&tripV=11.2,11.4&delayS=0,30}. The work ends when nobody listens any more.
  *
  * @param scenarios reads the scenario
  * @param work what is under way
