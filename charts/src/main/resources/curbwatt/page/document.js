@@ -29,6 +29,12 @@ export function set(document, path, value) {
   return copy;
 }
 
+/** What an answer of the program opens: the document, and the text that it came from, to be saved as long as nothing is changed. */
+export function opening(answer, text) {
+  const doc = JSON.parse(answer.document);
+  return { doc, opened: { text, document: JSON.stringify(doc) } };
+}
+
 /** All loads with their circuit and path, in the document's order. */
 export function loads(document) {
   return (document.vehicle?.circuits ?? []).flatMap((circuit, c) =>

@@ -2,12 +2,15 @@
 // ever leaves the page.
 
 import { demo, open } from "./api.js";
-import { settled, spell } from "./document.js";
+import { opening, settled, spell } from "./document.js";
 import { byId, write } from "./dom.js";
 import { offsetOf, problemList } from "./problems.js";
 import { link } from "./share.js";
 
 const MOST_BYTES = 4_000_000;
+
+/** A comment at the start of a line or after a comma or bracket; an address in a text has neither before it. */
+const COMMENT = /(^|[\s,[\]{}])\/[/*]/m;
 
 export class Files {
   #store;
@@ -22,18 +25,32 @@ export class Files {
     byId("print").addEventListener("click", () => print());
     byId("check").addEventListener("click", () => this.take("the text", byId("text").value, false));
     byId("use").addEventListener("click", () => this.take(this.#store.state.name, byId("text").value, true));
+    for (const id of ["save", "download"]) {
+      byId(id).title = "A file that every other command reads. Once something is changed here, its comments are not kept.";
+    }
     byId("demos").addEventListener("change", (event) => this.#demo(event.target.value));
   }
 
-  /** The document's text, as it runs and is saved. */
+  /** The document's text, as it runs and is saved: the file's own, comments and all, until something is changed. */
   text() {
-    return spell(settled(this.#store.state.doc)) + "\n";
+    return this.#isUntouched() ? this.#store.state.opened.text : spell(settled(this.#store.state.doc)) + "\n";
+  }
+
+  #isUntouched() {
+    const { doc, opened } = this.#store.state;
+    return opened !== null && JSON.stringify(doc) === opened.document;
+  }
+
+  /** Says what saving loses; null: nothing. */
+  #loses() {
+    const { opened } = this.#store.state;
+    return opened !== null && !this.#isUntouched() && COMMENT.test(opened.text) ? "The comments of the file that was opened are not in it." : null;
   }
 
   /** Shows the document's text in the editor. */
   show() {
     byId("text").value = this.text();
-    write(byId("file-note"), "Comments of an opened file are not kept.");
+    write(byId("file-note"), this.#isUntouched() ? "The file as it was opened." : this.#loses() ?? "");
     byId("file-problems").replaceChildren();
   }
 
@@ -46,7 +63,7 @@ export class Files {
   async take(name, text, use) {
     const answer = await open(text);
     if (answer.runs && use) {
-      this.#store.change({ doc: JSON.parse(answer.document), name, cutoff: 0, ghosts: [], timeS: 0, view: "scene" });
+      this.#store.change({ ...opening(answer, text), name, cutoff: 0, ghosts: [], timeS: 0, view: "scene" });
       write(byId("file-note"), "");
       byId("file-problems").replaceChildren();
       return true;
@@ -79,7 +96,7 @@ export class Files {
   async #demo(name) {
     if (name !== "") {
       const answer = await demo(name);
-      this.#store.change({ doc: JSON.parse(answer.document), name: "demo:" + name, cutoff: 0, ghosts: [], timeS: 0 });
+      this.#store.change({ ...opening(answer, answer.text), name: "demo:" + name, cutoff: 0, ghosts: [], timeS: 0 });
     }
   }
 
@@ -106,7 +123,7 @@ export class Files {
       const stream = await handle.createWritable();
       await stream.write(this.text());
       await stream.close();
-      this.#tell("Saved as " + handle.name + ".");
+      this.#tell(["Saved as " + handle.name + ".", this.#loses()].filter(Boolean).join(" "));
     } catch (failure) {
       if (failure.name !== "AbortError") {
         this.#tell("The file could not be written: " + failure.message);
@@ -121,6 +138,7 @@ export class Files {
     anchor.download = this.#fileName();
     anchor.click();
     setTimeout(() => URL.revokeObjectURL(address), 10_000);
+    this.#tell(["Downloaded as " + anchor.download + ".", this.#loses()].filter(Boolean).join(" "));
   }
 
   async #share() {

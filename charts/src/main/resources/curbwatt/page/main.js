@@ -2,7 +2,7 @@
 
 import { Refusal, start } from "./api.js";
 import { Budget } from "./budget.js";
-import { settled } from "./document.js";
+import { opening, settled } from "./document.js";
 import { byId, el, write } from "./dom.js";
 import { Files } from "./files.js";
 import { Knobs } from "./knobs.js";
@@ -144,9 +144,9 @@ async function begin(remember) {
     }
   }
   if (remember && left?.doc) {
-    store.change({ doc: left.doc, name: left.name, cutoff: left.cutoff, ghosts: left.ghosts, view: shared === null ? left.view : "file" });
+    store.change({ doc: left.doc, opened: left.opened ?? null, name: left.name, cutoff: left.cutoff, ghosts: left.ghosts, view: shared === null ? left.view : "file" });
   } else {
-    store.change({ doc: JSON.parse(first.document), name: first.name, cutoff: 0, ghosts: [], view: shared === null ? "scene" : "file" });
+    store.change({ ...opening(first, first.text), name: first.name, cutoff: 0, ghosts: [], view: shared === null ? "scene" : "file" });
   }
 }
 

@@ -3,9 +3,8 @@
 import { map, Refusal } from "./api.js";
 import { settled, set, get } from "./document.js";
 import { byId, el, write } from "./dom.js";
-import { number, time } from "./words.js";
+import { glued, number, percent, time } from "./words.js";
 
-const WORDS = { met: "all met", lostEarly: "lost too early", noStart: "would not start", notMet: "something else not met", impossible: "contradicts other settings" };
 const DELAYS_S = [0, 5, 10, 30, 60, 120, 300];
 
 export class SettingMap {
@@ -45,7 +44,7 @@ export class SettingMap {
     const from = Number(byId("map-from").value);
     const to = Number(byId("map-to").value);
     const step = Number(byId("map-step").value);
-    const count = Math.min(24, Math.max(1, Math.floor((to - from) / step + 1 + 1e-9)));
+    const count = Math.min(24, Math.max(2, Math.floor((to - from) / step + 1 + 1e-9)));
     return { tripsV: Array.from({ length: count }, (unused, i) => Math.round(1000 * (from + i * step)) / 1000), delaysS: DELAYS_S };
   }
 
@@ -66,7 +65,7 @@ export class SettingMap {
     const before = performance.now();
     try {
       const finished = await map(JSON.stringify(settled(doc)), deviceIndex(doc, cutoff), tripsV, delaysS, abort.signal, (line) => this.#hear(line));
-      write(byId("map-note"), finished ? "Filled in " + number((performance.now() - before) / 1000, 1) + " s." : "Stopped before it was full.");
+      write(byId("map-note"), finished ? "Filled in " + number((performance.now() - before) / 1000, 1) + " s." : "Stopped before all was tried.");
     } catch (failure) {
       write(byId("map-note"), abort.signal.aborted ? byId("map-grid").classList.contains("old") ? byId("map-note").textContent : "Stopped." : failure instanceof Refusal && failure.problems.length > 0 ? failure.problems[0].message : failure.message || "The program does not answer.");
     }
@@ -84,18 +83,45 @@ export class SettingMap {
   }
 
   #hear(line) {
-    if (line.finished) {
-      return;
+    if (line.all !== undefined) {
+      byId("map-progress").max = line.all;
+      byId("map-progress").value = line.done;
+      const empty = this.#cells.flat().filter((cell) => cell.classList.contains("empty")).length;
+      write(byId("map-note"), empty > 0 ? this.#cells.flat().length - empty + " of " + this.#cells.flat().length : "All squares are there. Trying how much error those that hold can stand: " + percent(line.done / line.all));
     }
-    const cell = this.#cells[line.row][line.column];
-    cell.classList.remove("empty");
-    cell.classList.add(line.outcome);
-    cell.textContent = line.short;
-    cell.title = line.sentence;
-    cell.setAttribute("aria-label", cell.dataset.at + ": " + WORDS[line.outcome] + ". " + line.sentence);
-    cell.disabled = false;
-    byId("map-progress").value = line.done;
-    write(byId("map-note"), line.done + " of " + line.all);
+    if (line.row !== undefined) {
+      this.#fillIn(this.#cells[line.row][line.column], line);
+    }
+    if (line.headline !== undefined) {
+      this.#conclude(line);
+    }
+  }
+
+  #fillIn(cell, line) {
+    if (line.room !== undefined) {
+      cell.textContent = line.room + " ×";
+      cell.classList.toggle("roomy", Number(line.room) >= 1);
+      cell.title = cell.dataset.sentence + " Room for " + line.room + " times the spread.";
+    } else {
+      cell.classList.remove("empty");
+      cell.classList.add(line.outcome);
+      cell.textContent = line.short;
+      cell.dataset.words = line.words;
+      cell.dataset.sentence = line.sentence;
+      cell.title = line.sentence;
+      cell.disabled = false;
+    }
+    cell.setAttribute("aria-label", cell.dataset.at + ": " + cell.dataset.words + ". " + cell.title);
+  }
+
+  /** What the search found: a sentence, its reasons, and the square it recommends. */
+  #conclude(line) {
+    if (line.best !== undefined) {
+      const cell = this.#cells[line.best.row][line.best.column];
+      cell.classList.add("best");
+      cell.setAttribute("aria-label", "Recommended: " + cell.getAttribute("aria-label"));
+    }
+    byId("map-finding").replaceChildren(el("p", { class: "finding" }, glued(line.headline)), el("ul", {}, ...line.reasons.map((reason) => el("li", {}, glued(reason)))));
   }
 
   #build(tripsV, delaysS) {
@@ -108,6 +134,7 @@ export class SettingMap {
     const rows = this.#cells.map((cells, row) => el("tr", {}, el("th", { scope: "row" }, time(delaysS[row])), ...cells.map((cell) => el("td", {}, cell)))).reverse();
     const grid = byId("map-grid");
     grid.classList.remove("old");
+    byId("map-finding").replaceChildren();
     grid.replaceChildren(el("caption", {}, "Trip level in volts across, delay upwards"), el("thead", {}, head), el("tbody", {}, ...rows));
   }
 

@@ -9,7 +9,7 @@ export class Store {
   #saving = null;
 
   constructor() {
-    this.#state = { doc: null, name: "", parts: [], cutoff: 0, view: "scene", ghosts: [], flashes: null, timeS: 0 };
+    this.#state = { doc: null, opened: null, name: "", parts: [], cutoff: 0, view: "scene", ghosts: [], flashes: null, timeS: 0 };
     addEventListener("pagehide", () => this.#save());
   }
 

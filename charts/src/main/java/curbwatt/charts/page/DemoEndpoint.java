@@ -19,6 +19,7 @@ record DemoEndpoint(Scenarios scenarios) implements Endpoint {
     @Override
     public void answer(Visit visit) throws IOException {
         String name = visit.word("name").orElse("");
-        visit.send(200, OpenEndpoint.opened(scenarios, "demo:" + name, DemoScenarios.text(name)));
+        String text = DemoScenarios.text(name);
+        visit.send(200, OpenEndpoint.opened(scenarios, "demo:" + name, text).with("text", text));
     }
 }

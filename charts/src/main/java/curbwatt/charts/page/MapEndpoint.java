@@ -1,15 +1,22 @@
 package curbwatt.charts.page;
 
 import curbwatt.charts.output.JsonObject;
+import curbwatt.engine.simulation.Simulation;
+import curbwatt.engine.study.Question;
+import curbwatt.engine.study.RunPool;
+import curbwatt.engine.study.settings.SettingsPlan;
+import curbwatt.engine.study.settings.SettingsStudy;
 import curbwatt.scenarios.assemble.ReadyScenario;
 import curbwatt.scenarios.assemble.Scenarios;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * Runs a scenario for every pair of trip level and delay of one cutoff, and answers with a line for each as it is done.
- * The address says which: {@code ?cutoff=0&tripV=11.2,11.4&delayS=0,30}. The work ends when nobody listens any more.
+ * Where the scenario asks for something, it is the engine's search for settings, with its recommendation. The address
+ * says which: {@code ?cutoff=0&tripV=11.2,11.4&delayS=0,30}. The work ends when nobody listens any more.
  *
  * @param scenarios reads the scenario
  * @param work what is under way
@@ -34,15 +41,42 @@ record MapEndpoint(Scenarios scenarios, TabWork work, Turns turns) implements En
         if (cutoff >= scenario.vehicle().cutoffs().size()) {
             throw new RefusedException(400, "The vehicle has no such cutoff.");
         }
+        String name = scenario.vehicle().cutoffs().get(cutoff).name();
+        Question question = new Question(Simulation.of(scenario.vehicle(), scenario.scene()), scenario.requirements());
+        SettingsPlan plan = plan(scenario, name, tripsV, delaysS);
         TabWork.Ticket ticket = work.begin("map", visit.header("Curbwatt-Tab"));
         try (Lines lines = visit.lines()) {
             Watch watch = Watch.over(ticket, LONGEST_S, lines::pulse);
-            fill(new SettingSweep(scenario, cutoff), tripsV, delaysS, lines, watch);
+            if (question.requirements().isEmpty()) {
+                fill(new SettingSweep(scenario, name), tripsV, delaysS, lines, watch);
+            } else {
+                search(new Question(question.simulation(), question.requirements(), watch), plan, lines, watch);
+            }
         } catch (StoppedException e) {
             // the answer has begun: it ends without its last line, and the page knows from that
         } finally {
             work.end(ticket);
         }
+    }
+
+    private static SettingsPlan plan(ReadyScenario scenario, String name, List<Double> tripsV, List<Double> delaysS) {
+        try {
+            return new SettingsPlan(
+                    Optional.of(name),
+                    tripsV,
+                    delaysS,
+                    List.of(),
+                    scenario.studies().settings().spread());
+        } catch (IllegalArgumentException e) {
+            throw new RefusedException(400, e.getMessage() + ".");
+        }
+    }
+
+    /** The engine's own search, on this thread alone: knobs are turned meanwhile. */
+    private void search(Question question, SettingsPlan plan, Lines lines, Watch watch) {
+        SettingSearch told = new SettingSearch(lines, turns, watch);
+        SettingsStudy study = new SettingsStudy(question, plan);
+        told.tell(turns.take(watch, () -> study.run(new RunPool(1), told, told)));
     }
 
     /** Coarse first, so that the picture is there early and only grows finer. */

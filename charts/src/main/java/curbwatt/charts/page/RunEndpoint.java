@@ -3,7 +3,9 @@ package curbwatt.charts.page;
 import curbwatt.charts.output.JsonObject;
 import curbwatt.charts.run.RunStory;
 import curbwatt.engine.result.RunResult;
+import curbwatt.engine.simulation.Fidelity;
 import curbwatt.engine.simulation.Simulation;
+import curbwatt.engine.simulation.StepControl;
 import curbwatt.engine.simulation.record.TraceRecorder;
 import curbwatt.engine.vehicle.Circuit;
 import curbwatt.engine.verdict.Judge;
@@ -51,13 +53,14 @@ record RunEndpoint(Scenarios scenarios, TabWork work, Turns turns) implements En
         }
     }
 
-    /** A run with a trace of about so many points. */
+    /** A run in long steps over many flashes, with a trace of about so many points: a hand on a knob waits for it. */
     static RunStory story(ReadyScenario scenario, int points, Watch watch) {
         double spacingS = Math.max(FINEST_SPACING_S, scenario.scene().durationS() / points);
         TraceRecorder recorder = new TraceRecorder(
                 spacingS,
                 scenario.vehicle().circuits().stream().map(Circuit::name).toList());
-        RunResult result = Simulation.of(scenario.vehicle(), scenario.scene()).run(recorder.and(watch));
+        RunResult result = Simulation.of(scenario.vehicle(), scenario.scene())
+                .run(recorder.and(watch), StepControl.usual(), Fidelity.ENVELOPE);
         return new RunStory(
                 scenario,
                 result,

@@ -4,22 +4,22 @@ import curbwatt.charts.output.JsonObject;
 import curbwatt.charts.run.RunStory;
 import curbwatt.charts.wording.Headline;
 import curbwatt.charts.wording.PlainText;
+import curbwatt.engine.event.Event;
+import curbwatt.engine.event.EventKind;
 import curbwatt.engine.simulation.Simulation;
 import curbwatt.engine.study.CutoffSetting;
-import curbwatt.engine.verdict.Finding;
-import curbwatt.engine.verdict.Requirement;
 import curbwatt.scenarios.assemble.ReadyScenario;
-import java.util.List;
 
 /**
- * A scenario with other settings of one of its cutoffs.
+ * A scenario that asks for nothing, with other settings of one of its cutoffs: when each trips, and whether the engine
+ * starts afterwards. None of them can fail.
  *
  * @param scenario the scenario as it is
- * @param cutoff which cutoff, by its place in the vehicle
+ * @param cutoff name of the cutoff
  */
-record SettingSweep(ReadyScenario scenario, int cutoff) {
+record SettingSweep(ReadyScenario scenario, String cutoff) {
 
-    /** A verdict needs a trace only to say when a charge was not kept. */
+    /** A sentence needs a trace only to say when a charge was not kept. */
     private static final int POINTS = 120;
 
     /** What comes of a trip level and a delay; {@code outcome} is {@code impossible} where they contradict the rest. */
@@ -31,51 +31,33 @@ record SettingSweep(ReadyScenario scenario, int cutoff) {
             return new JsonObject()
                     .with("outcome", "impossible")
                     .with("short", "–")
+                    .with("words", "can't be set")
                     .with("sentence", e.getMessage());
         }
         RunStory story = RunEndpoint.story(changed, POINTS, watch);
+        boolean starts = story.result().restartTimeS().isEmpty();
+        String trips = shortly(story);
         return new JsonObject()
-                .with("outcome", outcome(story))
-                .with("short", shortly(story))
+                .with("outcome", starts ? "asksNothing" : "noStart")
+                .with("short", starts ? trips : "no start")
+                .with("words", starts ? trips : "would not start")
                 .with("sentence", new Headline(story).sentence());
     }
 
-    /** What fits into a square of the map: how long everything held, or that it did not start. */
-    private static String shortly(RunStory story) {
-        return switch (outcome(story)) {
-            case "met" -> "holds";
-            case "noStart" -> "no start";
-            case "lostEarly" ->
-                story.verdict().findings().stream()
-                        .filter(finding -> !finding.met() && finding.requirement() instanceof Requirement.HoldCircuits)
-                        .mapToDouble(Finding::figure)
-                        .min()
-                        .stream()
-                        .mapToObj(heldMin -> PlainText.time(60 * heldMin))
-                        .findFirst()
-                        .orElseThrow();
-            default -> "not met";
-        };
-    }
-
-    private static String outcome(RunStory story) {
-        List<Finding> missed = story.verdict().findings().stream()
-                .filter(finding -> !finding.met())
-                .toList();
-        if (missed.stream().anyMatch(finding -> finding.requirement() instanceof Requirement.WillStart)
-                || story.result().restartTimeS().isPresent()) {
-            return "noStart";
-        }
-        if (missed.stream().anyMatch(finding -> finding.requirement() instanceof Requirement.HoldCircuits)) {
-            return "lostEarly";
-        }
-        return missed.isEmpty() ? "met" : "notMet";
+    /** What fits into a square: when the cutoff first opens. */
+    private String shortly(RunStory story) {
+        return story.result().events().stream()
+                .filter(event -> event.kind() == EventKind.CUTOFF_TRIPPED
+                        && event.subject().equals(cutoff))
+                .mapToDouble(Event::timeS)
+                .mapToObj(PlainText::time)
+                .findFirst()
+                .orElse("no trip");
     }
 
     private ReadyScenario changed(double tripV, double delayS) {
-        String name = scenario.vehicle().cutoffs().get(cutoff).name();
         Simulation changed =
-                CutoffSetting.trip(name, tripV, delayS).of(Simulation.of(scenario.vehicle(), scenario.scene()));
+                CutoffSetting.trip(cutoff, tripV, delayS).of(Simulation.of(scenario.vehicle(), scenario.scene()));
         return scenario.withVehicle(changed.vehicle());
     }
 }

@@ -27,6 +27,7 @@ record StartEndpoint(Scenarios scenarios, FirstScenario first) implements Endpoi
                 200,
                 OpenEndpoint.opened(scenarios, first.name(), first.text())
                         .with("name", first.name())
+                        .with("text", first.text())
                         .with(
                                 "demos",
                                 DemoScenarios.names().stream()

@@ -26,6 +26,29 @@ record Turns(Semaphore places) {
      * @throws StoppedException if the work is given up
      */
     <T> T take(Watch watch, Supplier<T> work) {
+        await(watch);
+        try {
+            watch.look();
+            return work.get();
+        } finally {
+            places.release();
+        }
+    }
+
+    /**
+     * In the middle of work that has a turn: lets those who wait go first, and takes the next one.
+     *
+     * @throws StoppedException if the work is given up
+     */
+    void letOthersPass(Watch watch) {
+        if (places.hasQueuedThreads()) {
+            places.release();
+            places.acquireUninterruptibly();
+        }
+        watch.look();
+    }
+
+    private void await(Watch watch) {
         try {
             while (!places.tryAcquire(LOOK_MS, TimeUnit.MILLISECONDS)) {
                 watch.look();
@@ -33,12 +56,6 @@ record Turns(Semaphore places) {
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
             throw new StoppedException(true);
-        }
-        try {
-            watch.look();
-            return work.get();
-        } finally {
-            places.release();
         }
     }
 }

@@ -5,8 +5,22 @@ import static org.assertj.core.api.Assertions.assertThat;
 import curbwatt.charts.run.RunStory;
 import curbwatt.charts.run.ScenarioRunner;
 import curbwatt.charts.wording.Headline;
+import curbwatt.charts.wording.PlainText;
+import curbwatt.charts.wording.SettingText;
+import curbwatt.charts.wording.SettingsFinding;
 import curbwatt.engine.event.Event;
 import curbwatt.engine.event.EventKind;
+import curbwatt.engine.simulation.Simulation;
+import curbwatt.engine.study.Question;
+import curbwatt.engine.study.RunPool;
+import curbwatt.engine.study.StudyWatch;
+import curbwatt.engine.study.settings.Cell;
+import curbwatt.engine.study.settings.CellListener;
+import curbwatt.engine.study.settings.SettingsPlan;
+import curbwatt.engine.study.settings.SettingsResult;
+import curbwatt.engine.study.settings.SettingsStudy;
+import curbwatt.engine.study.settings.Spread;
+import curbwatt.scenarios.assemble.ReadyScenario;
 import curbwatt.scenarios.assemble.Scenarios;
 import curbwatt.scenarios.stock.DemoScenarios;
 import java.io.IOException;
@@ -15,6 +29,7 @@ import java.net.Socket;
 import java.net.URI;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.StreamSupport;
@@ -101,33 +116,78 @@ class PageAnswersTest {
         assertThat(opened.at("/problems/0/line").intValue()).isEqualTo(2);
     }
 
-    @Test
-    void theMapsSquareIsTheRunOfItsSettings() throws IOException {
-        String lines = Asked.post(page, "/map?cutoff=0&tripV=11.6,12.2,15&delayS=5,60", "m", LANE_WATCH)
-                .body();
-        List<JsonNode> squares = lines.lines()
+    /** Without flashes, so that the search has an end soon. */
+    private static final String STEADY = LANE_WATCH
+            .replace(
+                    "\"stages\": [\"warning\", \"closure\", \"crew\", \"camera\"]", "\"stages\": [\"crew\", \"scene\"]")
+            .replace(
+                    "\"Roof bar\", \"Corner heads\", \"Arrow board\", \"Radios\", \"Computer\"], \"forMin\"",
+                    "\"Radios\"], \"forMin\"");
+
+    private static List<JsonNode> lines(String path, String text) throws IOException {
+        return Asked.post(page, path, "m", text)
+                .body()
+                .lines()
                 .filter(line -> !line.isEmpty())
                 .map(line -> new ObjectMapper().readTree(line))
                 .toList();
-        assertThat(squares).hasSize(7);
-        assertThat(squares.get(6).get("finished").booleanValue()).isTrue();
-        for (JsonNode square : squares.subList(0, 6)) {
-            int column = square.get("column").intValue();
-            if (column == 2) {
-                assertThat(square.get("outcome").stringValue()).isEqualTo("impossible");
-                continue;
-            }
-            String text = LANE_WATCH
-                    .replace(
-                            "\"tripV\": 12.2",
-                            "\"tripV\": " + List.of("11.6", "12.2").get(column))
-                    .replace(
-                            "\"tripDelayS\": 5",
-                            "\"tripDelayS\": "
-                                    + List.of("5", "60").get(square.get("row").intValue()));
-            assertThat(square.get("sentence").stringValue()).isEqualTo(new Headline(story(text)).sentence());
+    }
+
+    @Test
+    void theMapIsTheSearchOfTheCommandSettings() throws IOException {
+        List<JsonNode> told = lines("/map?cutoff=0&tripV=11.6,12.2,14&delayS=5,60", STEADY);
+        ReadyScenario scenario = new Scenarios().read("scenario", STEADY);
+        SettingsResult result = new SettingsStudy(
+                        new Question(Simulation.of(scenario.vehicle(), scenario.scene()), scenario.requirements()),
+                        new SettingsPlan(
+                                Optional.empty(),
+                                List.of(11.6, 12.2, 14.0),
+                                List.of(5.0, 60.0),
+                                List.of(),
+                                Spread.usual()))
+                .run(new RunPool(1), StudyWatch.none(), CellListener.none());
+        List<JsonNode> squares =
+                told.stream().filter(line -> line.has("outcome")).toList();
+        assertThat(squares).hasSize(6);
+        for (JsonNode square : squares) {
+            Cell cell = result.map()
+                    .at(0, square.get("column").intValue(), square.get("row").intValue())
+                    .orElseThrow();
+            assertThat(square.get("outcome").stringValue().equals("met")).isEqualTo(cell.works());
+            assertThat(square.get("words").stringValue())
+                    .isEqualTo(
+                            cell.works()
+                                    ? "all met"
+                                    : SettingText.reason(
+                                            cell.fate().failures().get(0).kind()));
         }
+        JsonNode last = told.get(told.size() - 1);
+        Cell advised = result.recommendation().orElseThrow().cell();
+        assertThat(last.get("headline").stringValue()).isEqualTo(new SettingsFinding(result).headline());
+        assertThat(last.at("/best/column").intValue()).isEqualTo(advised.level());
+        assertThat(last.at("/best/row").intValue()).isEqualTo(advised.delay());
         assertThat(server.underWay()).isZero();
+    }
+
+    @Test
+    void aSceneThatAsksForNothingHasAMapOfWhenItTrips() throws IOException {
+        String text =
+                LANE_WATCH.substring(0, LANE_WATCH.indexOf("\"requirements\"")) + "\"trace\": { \"spacingS\": 5 }\n}";
+        List<JsonNode> told = lines("/map?cutoff=0&tripV=12.2,12.3&delayS=5,60", text);
+        assertThat(told).hasSize(5);
+        JsonNode square = told.get(0);
+        assertThat(square.get("outcome").stringValue()).isEqualTo("asksNothing");
+        assertThat(square.get("short").stringValue()).isEqualTo(PlainText.time(tripS(story(LANE_WATCH))));
+        assertThat(told.get(4).get("finished").booleanValue()).isTrue();
+    }
+
+    @Test
+    void aMapOfLevelsOutOfOrderIsRefusedWithTheReason() throws IOException {
+        Asked answer = Asked.post(page, "/map?cutoff=0&tripV=12.2,11.6&delayS=5,60", "m", LANE_WATCH);
+        assertThat(answer.status()).isEqualTo(400);
+        assertThat(answer.json().get("message").stringValue())
+                .contains("tripLevelsV")
+                .contains("must rise");
     }
 
     @Test

@@ -88,4 +88,30 @@ class PageForEveryoneTest {
         browser.visit();
         assertThat(browser.the("flash").isSelected()).isTrue();
     }
+
+    @Test
+    void noLampFlashesMoreThanThreeTimesInAnySecond() {
+        browser.visit();
+        // WCAG 2.2, success criterion 2.3.1: at most three flashes in any one second, or a small area
+        for (String rhythm : List.of(
+                "{everyS: 0.5, laterS: 0, onS: [[0, 0.07], [0.13, 0.2]], share: 0.28}",
+                "{everyS: 0.7, laterS: 0.1, onS: [[0, 0.08], [0.14, 0.22], [0.35, 0.43], [0.49, 0.57]], share: 0.46}",
+                "{everyS: 0.25, laterS: 0, onS: [[0, 0.1]], share: 0.4}",
+                "{everyS: 0.05, laterS: 0, onS: [[0, 0.01]], share: 0.2}",
+                "{everyS: 1, laterS: 0, onS: [[0, 0.5]], share: 0.5}")) {
+            Object most = browser.driver()
+                    .executeAsyncScript(
+                            "const done = arguments[0]; import('/lamps.js').then(({isLit}) => {"
+                                    + "const rhythm = " + rhythm + "; const starts = []; let lit = false;"
+                                    + "for (let t = 0; t < 20; t += 0.001) { const now = isLit(rhythm, t);"
+                                    + "if (now && !lit) starts.push(t); lit = now; }"
+                                    + "done(Math.max(...starts.map((t) => starts.filter((u) => u >= t && u < t + 0.999).length))); })");
+            assertThat(((Number) most).intValue()).as(rhythm).isBetween(1, 3);
+        }
+        double litPx = ((Number) browser.script("return [...document.querySelectorAll('.lamp')].reduce("
+                        + "(sum, lamp) => sum + lamp.clientWidth * lamp.clientHeight, 0)"))
+                .doubleValue();
+        // a quarter of 341 × 256 px, the small area of the same criterion
+        assertThat(litPx).isPositive().isLessThan(0.25 * 341 * 256);
+    }
 }

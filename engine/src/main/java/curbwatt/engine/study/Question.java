@@ -13,23 +13,30 @@ import java.util.Objects;
  *
  * @param simulation the vehicle in the scene
  * @param requirements what is asked, in the order of the findings
+ * @param onlooker hears each step of each run that answers; it can't change an answer, but end one by throwing
  */
-public record Question(Simulation simulation, List<Requirement> requirements) {
+public record Question(Simulation simulation, List<Requirement> requirements, Recorder onlooker) {
 
     /** Copies the list. */
     public Question {
         Objects.requireNonNull(simulation, "simulation");
         requirements = List.copyOf(requirements);
+        Objects.requireNonNull(onlooker, "onlooker");
+    }
+
+    /** A question that nobody looks on while it is answered. */
+    public Question(Simulation simulation, List<Requirement> requirements) {
+        this(simulation, requirements, Recorder.none());
     }
 
     /** The same question of another vehicle or scene. */
     public Question of(Variation variation) {
-        return new Question(variation.of(simulation), requirements);
+        return new Question(variation.of(simulation), requirements, onlooker);
     }
 
     /** Runs the scene without keeping a trace, and judges it. */
     public Answer answer() {
-        return answer(Recorder.none());
+        return answer(onlooker);
     }
 
     /** Runs it, handing each step to a recorder, and judges it. */

@@ -1,0 +1,100 @@
+package curbwatt.charts.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import curbwatt.charts.output.JsonText;
+import curbwatt.charts.run.RunStory;
+import curbwatt.scenarios.assemble.ReadyScenario;
+import curbwatt.scenarios.assemble.Scenarios;
+import curbwatt.scenarios.stock.DemoScenarios;
+import java.io.IOException;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Measures how long a turn of a knob takes, from the hand to the picture, in a real browser, and what of that each part of
+ * the way takes. Prints the middle and the 95th percentile in milliseconds. No build runs it, since its name is not one of a
+ * test; {@code docs/performance-page.md} says how to run it.
+ */
+class PageTurns {
+
+    private static final int WARM = 10;
+    private static final int TURNS = 40;
+
+    /** Turns the trip level and waits each time until what came of it is on the screen. */
+    private static final String TURN = """
+            const [value, done] = arguments;
+            const root = document.documentElement;
+            const knob = document.getElementById('knob-vehicle-cutoffs-0-tripV');
+            const drawn = new MutationObserver(() => {
+              drawn.disconnect();
+              requestAnimationFrame(() => setTimeout(() => done([performance.now() - startMs, Number(root.dataset.runMs)])));
+            });
+            drawn.observe(root, { attributeFilter: ['data-runs'] });
+            const startMs = performance.now();
+            knob.value = value;
+            knob.dispatchEvent(new Event('input', { bubbles: true }));
+            """;
+
+    @Test
+    void ofTheTripLevelOfLaneWatch() throws IOException {
+        try (Browser browser = Browser.open(1400, 1000)) {
+            browser.visit();
+            browser.driver().manage().timeouts().scriptTimeout(Duration.ofSeconds(60));
+            List<Double> screenMs = new ArrayList<>();
+            List<Double> answerMs = new ArrayList<>();
+            for (int i = 0; i < WARM + TURNS; i++) {
+                List<?> took = (List<?>) browser.driver().executeAsyncScript(TURN, 11.2 + 0.05 * (i % 20));
+                if (i >= WARM) {
+                    screenMs.add(((Number) took.get(0)).doubleValue());
+                    answerMs.add(((Number) took.get(1)).doubleValue());
+                }
+            }
+            assertThat(browser.complaints()).isEmpty();
+            print("from the hand to the screen", screenMs);
+            print("of that, from the question to its answer", answerMs);
+        }
+    }
+
+    @Test
+    void partsOfAnAnswer() {
+        Scenarios scenarios = new Scenarios();
+        for (String name : List.of("lane-watch", "two-batteries")) {
+            String text = DemoScenarios.text(name);
+            List<Double> readMs = new ArrayList<>();
+            List<Double> runMs = new ArrayList<>();
+            List<Double> spellMs = new ArrayList<>();
+            for (int i = 0; i < WARM + TURNS; i++) {
+                Watch watch = Watch.over(new TabWork().begin("run", Optional.empty()), 60, () -> {});
+                long startNs = System.nanoTime();
+                ReadyScenario scenario = scenarios.read("scenario", text);
+                long readNs = System.nanoTime();
+                RunStory story = RunEndpoint.story(scenario, 600, watch);
+                long ranNs = System.nanoTime();
+                assertThat(JsonText.onOneLine(RunJson.of(story))).isNotEmpty();
+                if (i >= WARM) {
+                    readMs.add((readNs - startNs) / 1e6);
+                    runMs.add((ranNs - readNs) / 1e6);
+                    spellMs.add((System.nanoTime() - ranNs) / 1e6);
+                }
+            }
+            print(name + ": reading and checking", readMs);
+            print(name + ": running and judging", runMs);
+            print(name + ": spelling the answer", spellMs);
+        }
+    }
+
+    private static void print(String what, List<Double> valuesMs) {
+        List<Double> sorted = valuesMs.stream().sorted().toList();
+        System.out.printf(
+                Locale.ROOT,
+                "%s: %.1f ms in the middle, %.1f ms at the 95th percentile%n",
+                what,
+                sorted.get(sorted.size() / 2),
+                sorted.get((int) (0.95 * sorted.size())));
+    }
+}
