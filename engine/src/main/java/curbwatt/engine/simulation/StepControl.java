@@ -40,9 +40,9 @@ public record StepControl(double voltageChangeV, double chargeFraction, double l
         return new StepControl(5e-3, 1e-5, 1800);
     }
 
-    /** How far a voltage may lie off its parabola in a long step (V): a twentieth of what a short one may change it. */
+    /** How far a voltage may lie off its parabola in a long step (V): a thirtieth of what a short one may change it. */
     double bendV() {
-        return 0.05 * voltageChangeV;
+        return 0.03 * voltageChangeV;
     }
 
     /** Share of what is allowed that a trial step used; above 1: too long. */

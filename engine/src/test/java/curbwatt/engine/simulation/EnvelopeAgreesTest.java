@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 /**
  * Long steps against edge by edge: two thousand random vehicles in random scenes, side by side.
  *
- * <p>Where the two are further apart than is asked, the reference is run again in a tenth of its steps: by how much it moves
+ * <p>Where the two are further apart than is asked, the reference is run again with steps a twentieth as long: by how much it moves
  * itself is allowed besides. A start of the engine that comes a moment later falls into another flash: there the starter's
  * draw in that moment is allowed, and the lowest voltage is not compared.
  */
@@ -29,7 +29,7 @@ class EnvelopeAgreesTest {
     /** A starter draws less than this share of a battery's charge in a second. */
     private static final double CRANKING_PER_S = 300 / 40.0 / 3600;
 
-    private static final StepControl FINE = new StepControl(2e-4, 2e-7, 3);
+    private static final StepControl FINE = new StepControl(1e-4, 1e-7, 1.5);
 
     /** A run, and the lowest and highest voltages of both nodes in it. */
     private record Seen(RunResult run, List<Double> extremesV) {

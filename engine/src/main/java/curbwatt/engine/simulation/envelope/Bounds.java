@@ -78,14 +78,20 @@ final class Bounds {
 
     private void filter(int i, LongStep step, double share, SenseTap tap, double errorV) {
         Filter filter = filters[i];
-        filter.look(step, 0, tap, errorV);
-        double lowV = filter.lowestV();
-        double highV = filter.highestV();
         double heldV = actions.cutoffs().get(i).filteredV();
         if (Double.isNaN(heldV)) {
             step.at(step.startS(), first);
             heldV = tap.voltageV(first) + errorV;
         }
+        if (!step.pattern().repeats()) {
+            calm.endReadingV[i] = filter.follow(step, share, tap, errorV, heldV);
+            calm.lowestReadingV[i] = filter.lowestV() - marginV;
+            calm.highestReadingV[i] = filter.highestV() + marginV;
+            return;
+        }
+        filter.look(step, 0, tap, errorV);
+        double lowV = filter.lowestV();
+        double highV = filter.highestV();
         double offV = heldV - filter.atV(step.startS());
         filter.look(step, 0.5 * share, tap, errorV);
         double bentV = Math.abs(filter.lowestV() - lowV);

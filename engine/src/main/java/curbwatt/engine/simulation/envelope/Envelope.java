@@ -27,8 +27,8 @@ public final class Envelope {
     private static final double SHORTEST_S = 0.005;
     /** Fewest turns of the slowest clock in a long step: what is averaged over is each clock, not their common cycle. */
     private static final double FEWEST_TURNS = 3;
-    /** Cycles walked through before calm is looked for again; twice as many each time that there was none. */
-    private static final double FEWEST_WALKED_CYCLES = 16;
+    /** Turns of the slowest clock walked through before calm is looked for again; twice as many each time that there was none. */
+    private static final double FEWEST_WALKED_TURNS = 16;
     /** Longest step (s): a quarter of the slowest mode of a battery. */
     private static final double LONGEST_S = 7200;
     /** Length tried first after a change (s). */
@@ -56,7 +56,7 @@ public final class Envelope {
     private long seenChanges = -1;
     private boolean ready;
     private double notBeforeS;
-    private double walkedCycles = FEWEST_WALKED_CYCLES;
+    private double walkedTurns = FEWEST_WALKED_TURNS;
     private double waitS = SHORTEST_S;
     private FlashCombinations combinations;
     /** Loads that are not averaged over, and what they drew when the pattern was made. */
@@ -115,7 +115,7 @@ public final class Envelope {
             return 0;
         }
         if (!ready) {
-            combinations = new FlashCombinations(bank);
+            combinations = new FlashCombinations(bank, timeS);
             edged = combinations.others();
             edgedFactors = new double[edged.size()];
             patterns.clear();
@@ -123,8 +123,14 @@ public final class Envelope {
         if (edgesPassed() || !ready) {
             begin();
         }
+        if (timeS > combinations.holdsUntilS() - FEWEST_TURNS * step.pattern().slowestS()) {
+            combinations.moveTo(timeS);
+            patterns.clear();
+            begin();
+        }
         double shortestS = Math.max(SHORTEST_S, FEWEST_TURNS * step.pattern().slowestS());
-        double longestS = Math.min(LONGEST_S, Math.min(endS, nextEdgeS()) - timeS);
+        double longestS =
+                Math.min(LONGEST_S, Math.min(Math.min(endS, combinations.holdsUntilS()), nextEdgeS()) - timeS);
         longestS = Math.min(longestS, engine.straightForS(timeS));
         if (longestS < shortestS) {
             notBeforeS = timeS + longestS;
@@ -216,8 +222,19 @@ public final class Envelope {
             return 0;
         }
         if (calmS - BEFORE_S > shortestS) {
-            walkedCycles = FEWEST_WALKED_CYCLES;
-            return calmPart(timeS, lengthS, Math.min(partS, calmS - BEFORE_S));
+            partS = Math.min(partS, calmS - BEFORE_S);
+            if (partS < lengthS) {
+                shorten(partS);
+            }
+            if (partS == calmS - BEFORE_S) {
+                notBeforeS = timeS + calmS + shortestS;
+            }
+            // a step anew solved has other bounds, if only by microvolts
+            if (calmForS(timeS) >= partS) {
+                walkedTurns = FEWEST_WALKED_TURNS;
+                return calm(timeS, partS);
+            }
+            return calm.mayWalk() ? walked(timeS, partS, shortestS) : 0;
         }
         bounds.look(step, 1);
         return walked(timeS, lengthS, shortestS);
@@ -227,24 +244,20 @@ public final class Envelope {
         return calm.mayWalk() ? calm.calmForS(timeS) : 0;
     }
 
-    /** Takes the part of a step in which all devices are calm. */
-    private double calmPart(double timeS, double lengthS, double partS) {
-        if (partS < lengthS) {
-            shorten(partS);
-        }
+    private double calm(double timeS, double lengthS) {
         step.at(timeS, first);
-        step.at(timeS + partS - BEFORE_EDGE_S, last);
-        calm.advance(timeS, timeS + partS, first, last);
-        return partS;
+        step.at(timeS + lengthS - BEFORE_EDGE_S, last);
+        calm.advance(timeS, timeS + lengthS, first, last);
+        return lengthS;
     }
 
     /** Walks the devices through a step, to where one acts; not far where cycle follows cycle without repeating (s). */
     private double walked(double timeS, double lengthS, double shortestS) {
         double partS = lengthS;
-        if (!calm.mayRepeat(timeS) && !step.pattern().isSteady()) {
+        if (!step.pattern().isSteady() && !(step.pattern().repeats() && calm.mayRepeat(timeS))) {
             partS = Math.min(
-                    lengthS, Math.max(shortestS, walkedCycles * step.pattern().cycleS()));
-            walkedCycles *= 2;
+                    lengthS, Math.max(shortestS, walkedTurns * step.pattern().slowestS()));
+            walkedTurns *= 2;
             shorten(partS);
         }
         // here a level is near: a tenth of a millivolt may be a second

@@ -28,7 +28,7 @@ final class Filter {
     void begin(FlashPattern next) {
         pattern = next;
         voltageV = new double[next.size()];
-        keeps = new double[next.segments()];
+        keeps = new double[next.repeats() ? next.segments() : 0];
         for (int s = 0; s < keeps.length && !next.isSteady(); s++) {
             keeps[s] = Math.exp(-next.lengthS(s) / timeConstantS);
         }
@@ -42,13 +42,7 @@ final class Filter {
     void look(LongStep step, double share, SenseTap tap, double errorV) {
         double lagV = lagV(step, share, tap);
         for (int k = 0; k < voltageV.length; k++) {
-            double startV = tap.voltageV(step.start().points[k]);
-            double middleV = tap.voltageV(step.middle().points[k]);
-            double endV = tap.voltageV(step.end().points[k]);
-            double alongV = startV
-                    + share * (-3 * startV + 4 * middleV - endV)
-                    + share * share * (2 * startV - 4 * middleV + 2 * endV);
-            voltageV[k] = alongV + errorV - lagV;
+            voltageV[k] = alongV(step, k, share, tap) + errorV - lagV;
         }
         if (pattern.isSteady()) {
             firstV = voltageV[0];
@@ -87,6 +81,42 @@ final class Filter {
         }
         double late = timeConstantS / step.lengthS();
         return late * (slopeV - late * bendV);
+    }
+
+    /**
+     * Follows the waveform itself from the start of a step to a share of it, as it does not repeat; {@link #lowestV} and
+     * {@link #highestV} are those on the way.
+     *
+     * @param heldV what the output is at the start (V)
+     * @return what it is at the end (V)
+     */
+    double follow(LongStep step, double share, SenseTap tap, double errorV, double heldV) {
+        lowestV = heldV;
+        highestV = heldV;
+        double outputV = heldV;
+        double atS = step.startS();
+        double endS = atS + share * step.lengthS();
+        pattern.seek(atS);
+        while (endS - atS > 1e-6) {
+            double toS = Math.min(pattern.endS(), endS);
+            double along = (0.5 * (atS + toS) - step.startS()) / step.lengthS();
+            double inV = alongV(step, pattern.combination(), along, tap) + errorV;
+            outputV = inV + (outputV - inV) * Math.exp((atS - toS) / timeConstantS);
+            lowestV = Math.min(lowestV, outputV);
+            highestV = Math.max(highestV, outputV);
+            atS = toS;
+            pattern.next();
+        }
+        return outputV;
+    }
+
+    private static double alongV(LongStep step, int combination, double share, SenseTap tap) {
+        double startV = tap.voltageV(step.start().points[combination]);
+        double middleV = tap.voltageV(step.middle().points[combination]);
+        double endV = tap.voltageV(step.end().points[combination]);
+        return startV
+                + share * (-3 * startV + 4 * middleV - endV)
+                + share * share * (2 * startV - 4 * middleV + 2 * endV);
     }
 
     double lowestV() {

@@ -3,11 +3,12 @@ package curbwatt.engine.simulation.envelope;
 import curbwatt.engine.simulation.part.CircuitDraw;
 import curbwatt.engine.simulation.part.CircuitState;
 import java.util.Arrays;
+import java.util.Collections;
 import java.util.List;
 
 /**
- * A cycle of segments, each with one combination of lit loads, repeated since the scene's start; with a place in it that
- * moves along.
+ * A cycle of segments, each with one combination of lit loads, repeated since the scene's start, or the segments of a window that
+ * come once; with a place in it that moves along.
  *
  * <p>Without flashing loads there is one combination and no cycle.
  */
@@ -18,7 +19,7 @@ final class FlashPattern {
     private static final long ONE_INSTANT_NS = 1000;
 
     private final long cycleNs;
-    private final long slowestNs;
+    private final Layout layout;
     /** End of each segment within the cycle; the last may lie past the cycle's end (ns). */
     private final long[] endNs;
 
@@ -30,24 +31,37 @@ final class FlashPattern {
     private int segment;
 
     /**
-     * Makes a pattern.
+     * What repeats.
      *
-     * @param slowestNs longest period of a clock in it (ns)
+     * @param cycleNs length of all segments together (ns); 0: nothing flashes
+     * @param repeats whether they repeat; otherwise they hold once, and the pattern is not asked for other times
+     * @param slowestNs longest period of a clock (ns)
      */
-    FlashPattern(
-            long cycleNs,
-            long slowestNs,
-            long[] endNs,
-            int[] combination,
-            List<CircuitDraw[]> draws,
-            List<CircuitState> varied) {
-        this.slowestNs = slowestNs;
-        this.cycleNs = cycleNs;
+    record Layout(long cycleNs, boolean repeats, long slowestNs) {}
+
+    FlashPattern(Layout layout, long[] endNs, int[] combination, List<CircuitDraw[]> draws, List<CircuitState> varied) {
+        this.layout = layout;
+        cycleNs = layout.cycleNs();
         this.endNs = endNs;
         this.combination = combination;
         this.draws = draws;
         this.varied = varied;
         spentNs = new long[draws.size()];
+    }
+
+    /** A pattern without flashes. */
+    static FlashPattern steady() {
+        return new FlashPattern(
+                new Layout(0, true, 0),
+                new long[0],
+                new int[] {0},
+                Collections.singletonList(new CircuitDraw[0]),
+                List.of());
+    }
+
+    /** Whether its segments come again. */
+    boolean repeats() {
+        return layout.repeats();
     }
 
     /** Number of combinations. */
@@ -71,7 +85,7 @@ final class FlashPattern {
 
     /** Longest period of a clock in it (s); 0: there is none. */
     double slowestS() {
-        return slowestNs / NS_PER_S;
+        return layout.slowestNs() / NS_PER_S;
     }
 
     /** Lets the network be solved for a combination. */

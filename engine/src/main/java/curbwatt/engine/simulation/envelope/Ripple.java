@@ -32,14 +32,25 @@ final class Ripple {
         begin(step.middle(), step.middleState().starter(), step.middle().starter);
         swingV = 0;
         if (!step.pattern().isSteady()) {
-            Band band = new Band();
-            for (int s = 0; s < step.pattern().segments(); s++) {
-                band.note(rippleV);
-                advance(step.pattern().combination(s), step.pattern().lengthS(s));
-            }
-            swingV = band.highestV() - band.lowestV();
+            swingV = swingV(step);
         }
         rippleV = 0;
+    }
+
+    private double swingV(LongStep step) {
+        FlashPattern pattern = step.pattern();
+        Band band = new Band();
+        pattern.seek(step.startS());
+        double atS = step.startS();
+        double endS = atS + Math.min(step.lengthS(), pattern.cycleS());
+        while (endS - atS > 1e-6) {
+            double toS = Math.min(pattern.endS(), endS);
+            band.note(rippleV);
+            advance(pattern.combination(), toS - atS);
+            atS = toS;
+            pattern.next();
+        }
+        return band.highestV() - band.lowestV();
     }
 
     private void begin(Stage middle, BatteryWork battery, MeanCurrent mean) {

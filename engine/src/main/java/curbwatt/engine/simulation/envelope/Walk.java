@@ -61,7 +61,7 @@ final class Walk {
         atS = next.startS();
         double endS = next.startS() + next.lengthS();
         double pieceS = pattern.isSteady() ? next.lengthS() / PIECES : Double.POSITIVE_INFINITY;
-        boolean mayRepeat = !pattern.isSteady() && calm.mayRepeat(atS);
+        boolean mayRepeat = !pattern.isSteady() && pattern.repeats() && calm.mayRepeat(atS);
         double cycleFromS = atS;
         ripple.begin(step);
         pattern.seek(atS);
