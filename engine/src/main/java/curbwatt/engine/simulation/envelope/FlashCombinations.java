@@ -11,6 +11,7 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
 
@@ -193,7 +194,7 @@ final class FlashCombinations {
     }
 
     /** Adds an instant: of a window if it lies inside; of a cycle in any case, for what lies past its end comes round. */
-    private void add(TreeSet<Long> all, long atNs, boolean window) {
+    private void add(Set<Long> all, long atNs, boolean window) {
         if (!window) {
             all.add(atNs % cycleNs);
         } else if (atNs > fromNs && atNs < fromNs + cycleNs) {
