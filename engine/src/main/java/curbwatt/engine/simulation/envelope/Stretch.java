@@ -40,6 +40,8 @@ final class Stretch {
         chargeStartFraction = readings.charge();
         readings.take(step.batteriesAt(share(toS)));
         averages.clear();
+        averages.note(start);
+        averages.note(end);
         if (shares.length != step.pattern().size()) {
             shares = new double[step.pattern().size()];
         }
