@@ -40,6 +40,8 @@ public record ChartTitle(RunStory story) {
 
     /** Smallest swing of the voltage that is worth a title (V). */
     private static final double NOTICEABLE_V = 0.005;
+    /** Trips within this are the same (s): how near long steps come to every edge. */
+    private static final double SAME_TRIP_S = 1;
 
     /** Voltage and charge over the scene: what decided, else how much is left. */
     public Heading voltage() {
@@ -132,10 +134,11 @@ public record ChartTitle(RunStory story) {
     public Heading flash() {
         double untilS = first(EventKind.CUTOFF_TRIPPED).map(Event::timeS).orElse(Double.POSITIVE_INFINITY);
         BusNode shown = story.closeUpNode();
-        // the loads' going when a contact opens is no flash
+        // the loads' going when a contact opens is no flash; the close-up's own trip may come a moment earlier than the
+        // run's
         DoubleSummaryStatistics node = story.waveform().stream()
-                .filter(point ->
-                        point.timeS() < untilS || story.waveform().get(0).timeS() >= untilS)
+                .filter(point -> point.timeS() < untilS - SAME_TRIP_S
+                        || story.waveform().get(0).timeS() >= untilS)
                 .mapToDouble(point -> RunStory.nodeV(point, shown))
                 .summaryStatistics();
         double fromS = story.waveform().get(0).timeS();

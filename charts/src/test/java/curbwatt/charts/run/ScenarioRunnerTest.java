@@ -1,6 +1,7 @@
 package curbwatt.charts.run;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import curbwatt.engine.event.EventKind;
 import curbwatt.engine.result.WaveformPoint;
@@ -30,7 +31,8 @@ class ScenarioRunnerTest {
                 .mapToDouble(WaveformPoint::nodeV)
                 .min()
                 .orElseThrow();
-        assertThat(lowestV).isEqualTo(story.result().lowestV());
+        // the close-up follows every edge, the run long steps
+        assertThat(lowestV).isCloseTo(story.result().lowestV(), within(1e-4));
     }
 
     @Test
@@ -48,7 +50,7 @@ class ScenarioRunnerTest {
                 .mapToDouble(row -> row.nodeMinV())
                 .min()
                 .orElseThrow();
-        assertThat(lowestV).isGreaterThanOrEqualTo(lowestInTraceV);
+        assertThat(lowestV).isGreaterThan(lowestInTraceV - 1e-4);
         assertThat(lowestV - lowestInTraceV).isLessThan(0.01);
     }
 
