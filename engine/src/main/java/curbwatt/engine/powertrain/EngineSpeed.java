@@ -67,10 +67,12 @@ public record EngineSpeed(List<Point> points) {
 
     /** Next time at which the slope changes, after {@code timeS}; positive infinity if there is none (s). */
     public double nextPointS(double timeS) {
-        return points.stream()
-                .mapToDouble(Point::timeS)
-                .filter(atS -> atS > timeS)
-                .findFirst()
-                .orElse(Double.POSITIVE_INFINITY);
+        // asked at every step: a stream would leave a handful of objects each time
+        for (int i = 0; i < points.size(); i++) {
+            if (points.get(i).timeS() > timeS) {
+                return points.get(i).timeS();
+            }
+        }
+        return Double.POSITIVE_INFINITY;
     }
 }

@@ -217,9 +217,8 @@ final class SceneRun {
 
     private double firstS(double lengthS) {
         devicesS = actions.firstS(lengthS, stepping.start, stepping.end, engine.runs());
-        double packS = pack.map(state -> state.changesInS(stepping.start.equipment))
-                .filter(changeS -> changeS > ONE_INSTANT_S)
-                .orElse(Double.POSITIVE_INFINITY);
+        double changeS = pack.isPresent() ? pack.get().changesInS(stepping.start.equipment) : 0;
+        double packS = changeS > ONE_INSTANT_S ? changeS : Double.POSITIVE_INFINITY;
         double engineS = watch.firstS(timeS, lengthS, stepping.start, stepping.end, engine);
         return Math.min(devicesS, Math.min(packS, engineS));
     }
@@ -228,7 +227,9 @@ final class SceneRun {
         view.begin(timeS);
         stepping.take(lengthS);
         actions.advance(lengthS, stepping.start, stepping.end, engine.runs());
-        pack.ifPresent(state -> state.advance(endS, lengthS, stepping.start.equipment));
+        if (pack.isPresent()) {
+            pack.get().advance(endS, lengthS, stepping.start.equipment);
+        }
         watch.advance(timeS, endS, stepping.start, stepping.end, engine);
         book.add(timeS, lengthS, stepping.start, stepping.end, engine);
         double middleS = timeS + 0.5 * lengthS;

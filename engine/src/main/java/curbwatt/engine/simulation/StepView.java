@@ -53,8 +53,8 @@ final class StepView implements Step {
     }
 
     private void readCutoff() {
-        readingStartV = cutoff.map(CutoffState::readingStartV).orElse(start.starter.nodeV);
-        readingEndV = cutoff.map(CutoffState::readingEndV).orElse(end.starter.nodeV);
+        readingStartV = cutoff.isPresent() ? cutoff.get().readingStartV() : start.starter.nodeV;
+        readingEndV = cutoff.isPresent() ? cutoff.get().readingEndV() : end.starter.nodeV;
     }
 
     @Override

@@ -135,7 +135,9 @@ public final class Actions {
 
     /** Takes note of a step that was taken. */
     public void advance(double lengthS, OperatingPoint start, OperatingPoint end, boolean engineRuns) {
-        link.ifPresent(state -> state.advance(lengthS, start.starter.nodeV, end.starter.nodeV));
+        if (link.isPresent()) {
+            link.get().advance(lengthS, start.starter.nodeV, end.starter.nodeV);
+        }
         for (int i = 0; i < cutoffs.size(); i++) {
             CutoffState state = cutoffs.get(i);
             state.sense(lengthS, taps[i].voltageV(start), taps[i].voltageV(end));

@@ -150,10 +150,14 @@ public final class EngineWatch {
 
     /** Takes note of a step. */
     public void advance(double timeS, double endS, OperatingPoint start, OperatingPoint end, EngineState engine) {
-        highIdle.ifPresent(control ->
-                idleState = idle(control, idle(control, idleState, timeS, start, engine), endS, end, engine));
-        automatic.ifPresent(device ->
-                startState = automatic(device, automatic(device, startState, timeS, start, engine), endS, end, engine));
+        if (highIdle.isPresent()) {
+            HighIdleControl control = highIdle.get();
+            idleState = idle(control, idle(control, idleState, timeS, start, engine), endS, end, engine);
+        }
+        if (automatic.isPresent()) {
+            AutomaticStart device = automatic.get();
+            startState = automatic(device, automatic(device, startState, timeS, start, engine), endS, end, engine);
+        }
     }
 
     private HighIdleControl.State idle(

@@ -25,6 +25,8 @@ public final class Envelope {
 
     /** Steps under this length are left to the time loop (s). */
     private static final double SHORTEST_S = 0.005;
+    /** The same where slow edges alone are waited for: a shorter one costs more than the time loop's own (s). */
+    private static final double SHORTEST_BETWEEN_EDGES_S = 10;
     /** Fewest turns of the slowest clock in a long step: what is averaged over is each clock, not their common cycle. */
     private static final double FEWEST_TURNS = 3;
     /** Turns of the slowest clock walked through before calm is looked for again; twice as many each time that there was none. */
@@ -109,7 +111,7 @@ public final class Envelope {
         if (bank.changes() != seenChanges) {
             seenChanges = bank.changes();
             ready = false;
-            notBeforeS = bank.changedS() + longestSurgeS();
+            notBeforeS = bank.changedS() + bank.longestSurgeS();
         }
         if (timeS < notBeforeS) {
             return 0;
@@ -128,7 +130,9 @@ public final class Envelope {
             patterns.clear();
             begin();
         }
-        double shortestS = Math.max(SHORTEST_S, FEWEST_TURNS * step.pattern().slowestS());
+        double shortestS = step.pattern().isSteady() && !edged.isEmpty()
+                ? SHORTEST_BETWEEN_EDGES_S
+                : Math.max(SHORTEST_S, FEWEST_TURNS * step.pattern().slowestS());
         double longestS =
                 Math.min(LONGEST_S, Math.min(Math.min(endS, combinations.holdsUntilS()), nextEdgeS()) - timeS);
         longestS = Math.min(longestS, engine.straightForS(timeS));
@@ -172,14 +176,6 @@ public final class Envelope {
         }
         step.shorten(plain * lengthS);
         return plain * lengthS;
-    }
-
-    private double longestSurgeS() {
-        long longestNs = 0;
-        for (LoadState load : bank.timedLoads()) {
-            longestNs = Math.max(longestNs, load.surgeNs());
-        }
-        return longestNs / 1e9;
     }
 
     /** Whether a load that is not averaged over draws something else than before; takes note of it. */

@@ -140,9 +140,7 @@ public final class EngineState {
 
     /** Voltage that the regulator holds at a time of this phase (V). */
     public double setPointV(double timeS) {
-        return alternator
-                .map(machine -> machine.regulator().setPointV(airC(timeS)))
-                .orElse(0.0);
+        return alternator.isPresent() ? alternator.get().regulator().setPointV(airC(timeS)) : 0;
     }
 
     /** Temperature of the air round battery and regulator at a time of this phase (°C). */

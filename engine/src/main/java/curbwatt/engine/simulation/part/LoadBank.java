@@ -163,4 +163,13 @@ public final class LoadBank {
             }
         }
     }
+
+    /** Longest inrush of all loads that switch by the clock (s). */
+    public double longestSurgeS() {
+        long longestNs = 0;
+        for (LoadState load : timedLoads()) {
+            longestNs = Math.max(longestNs, load.surgeNs());
+        }
+        return longestNs / 1e9;
+    }
 }
