@@ -126,7 +126,11 @@ class EnvelopeAgreesTest {
                 return "charge of battery " + b + " " + exact.charge(b) + " against " + fast.charge(b);
             }
         }
-        for (int v = 0; v < exact.extremesV().size() && startsOffS < SAME_START_S; v++) {
+        for (int v = 0; v < exact.extremesV().size(); v++) {
+            boolean isLowest = v % 2 == 0;
+            if (isLowest && startsOffS >= SAME_START_S) {
+                continue;
+            }
             double exactV = exact.extremesV().get(v);
             double offV = exactV == fast.extremesV().get(v)
                     ? 0
