@@ -5,6 +5,7 @@ import curbwatt.engine.scene.Phase;
 import curbwatt.engine.scene.Scene;
 import curbwatt.engine.simulation.Fidelity;
 import curbwatt.engine.simulation.Simulation;
+import curbwatt.engine.simulation.StepControl;
 import curbwatt.engine.simulation.record.WaveformRecorder;
 import curbwatt.scenarios.assemble.ReadyScenario;
 import java.util.ArrayList;
@@ -49,7 +50,8 @@ public record ScenarioRunner(ReadyScenario scenario, Fidelity fidelity) {
     private List<WaveformPoint> closeUp(CloseUp window) {
         WaveformRecorder recorder = new WaveformRecorder(window.fromS(), window.toS());
         upTo(window.toS())
-                .ifPresent(scene -> Simulation.of(scenario.vehicle(), scene).run(recorder));
+                .ifPresent(
+                        scene -> Simulation.of(scenario.vehicle(), scene).run(recorder, StepControl.usual(), fidelity));
         return recorder.points();
     }
 

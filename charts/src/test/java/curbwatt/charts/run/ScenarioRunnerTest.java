@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import curbwatt.engine.event.EventKind;
 import curbwatt.engine.result.WaveformPoint;
+import curbwatt.engine.simulation.Fidelity;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -33,6 +34,16 @@ class ScenarioRunnerTest {
                 .orElseThrow();
         // the close-up follows every edge, the run long steps
         assertThat(lowestV).isCloseTo(story.result().lowestV(), within(1e-4));
+    }
+
+    @Test
+    void whereBothFollowEveryEdgeTheCloseUpIsTheRunItself() {
+        RunStory story = new ScenarioRunner(SampleScenario.holds(), Fidelity.RESOLVED).run(share -> {});
+        double lowestV = story.waveform().stream()
+                .mapToDouble(WaveformPoint::nodeV)
+                .min()
+                .orElseThrow();
+        assertThat(lowestV).isEqualTo(story.result().lowestV());
     }
 
     @Test
