@@ -55,9 +55,7 @@ final class Bounds {
         clear(calm.lowest, Double.POSITIVE_INFINITY);
         clear(calm.highest, Double.NEGATIVE_INFINITY);
         for (int k = 0; k < step.pattern().size(); k++) {
-            step.at(k, 0.5 * share, middle);
-            step.at(k, share, end);
-            include(step.start().points[k], middle, end);
+            include(step.start().points[k], step.pointAt(k, 0.5 * share, middle), step.pointAt(k, share, end));
         }
         List<CutoffState> cutoffs = actions.cutoffs();
         for (int i = 0; i < filters.length; i++) {

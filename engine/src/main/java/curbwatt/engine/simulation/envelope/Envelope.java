@@ -28,7 +28,7 @@ public final class Envelope {
     /** The same where slow edges alone are waited for: a shorter one costs more than the time loop's own (s). */
     private static final double SHORTEST_BETWEEN_EDGES_S = 10;
     /** Fewest turns of the slowest clock in a long step: what is averaged over is each clock, not their common cycle. */
-    private static final double FEWEST_TURNS = 3;
+    private static final double FEWEST_TURNS = 1;
     /** Turns of the slowest clock walked through before calm is looked for again; twice as many each time that there was none. */
     private static final double FEWEST_WALKED_TURNS = 16;
     /** Longest step (s): a quarter of the slowest mode of a battery. */
@@ -209,10 +209,12 @@ public final class Envelope {
     private double shown(double timeS, double lengthS, double shortestS) {
         double calmS = calmForS(timeS);
         double partS = lengthS;
-        while (calmS == 0 && 0.5 * partS > 2 * shortestS) {
-            partS *= 0.5;
-            bounds.look(step, partS / lengthS);
-            calmS = calmForS(timeS);
+        if (calmS == 0 && isCalmAtStart(timeS)) {
+            while (calmS == 0 && 0.5 * partS > 2 * shortestS) {
+                partS *= 0.5;
+                bounds.look(step, partS / lengthS);
+                calmS = calmForS(timeS);
+            }
         }
         if (calmS == 0 && !calm.mayWalk()) {
             return 0;
@@ -236,6 +238,12 @@ public final class Envelope {
         return walked(timeS, lengthS, shortestS);
     }
 
+    /** Whether a shorter step could be calm at all. */
+    private boolean isCalmAtStart(double timeS) {
+        bounds.look(step, 0);
+        return calmForS(timeS) > 0;
+    }
+
     private double calmForS(double timeS) {
         return calm.mayWalk() ? calm.calmForS(timeS) : 0;
     }
@@ -254,7 +262,6 @@ public final class Envelope {
             partS = Math.min(
                     lengthS, Math.max(shortestS, walkedTurns * step.pattern().slowestS()));
             walkedTurns *= 2;
-            shorten(partS);
         }
         // here a level is near: a tenth of a millivolt may be a second
         double fineS = step.refine(partS, FINE);

@@ -91,10 +91,10 @@ final class Walk {
     private boolean show(double toS) {
         int combination = pattern.combination();
         double lengthS = toS - atS;
-        step.at(combination, share(atS), from);
+        step.sensedAt(combination, share(atS), from);
         lift(from, ripple.atV(combination));
         ripple.advance(combination, lengthS);
-        step.at(combination, share(toS), to);
+        step.sensedAt(combination, share(toS), to);
         lift(to, ripple.atV(combination));
         if (actions.firstS(lengthS, from, to, engine.runs()) <= lengthS
                 || watch.firstS(atS, lengthS, from, to, engine) <= lengthS) {
