@@ -64,11 +64,10 @@ public final class LevelTimer {
      * sides of its level (s).
      */
     public double calmForS(double lowestV, double highestV) {
-        boolean beyond = isBeyond(lowestV);
-        if (beyond != isBeyond(highestV)) {
+        if (isWithin(lowestV, highestV)) {
             return 0;
         }
-        return beyond ? Math.max(0, delayS - Math.max(heldS, 0)) : Double.POSITIVE_INFINITY;
+        return isBeyond(lowestV) ? Math.max(0, delayS - countedS()) : Double.POSITIVE_INFINITY;
     }
 
     /** Takes note of a time through which all readings were on the side of one. */
@@ -86,6 +85,26 @@ public final class LevelTimer {
         if (heldS >= cycleS) {
             heldS += durationS;
         }
+    }
+
+    /** Whether its level lies between two readings. */
+    public boolean isWithin(double lowestV, double highestV) {
+        return isBeyond(lowestV) != isBeyond(highestV);
+    }
+
+    /** Whether no reading between two is counted. */
+    public boolean isInterruptedBy(double lowestV, double highestV) {
+        return !isBeyond(lowestV) && !isBeyond(highestV);
+    }
+
+    /** How long the reading has been beyond the level without a break (s). */
+    public double countedS() {
+        return Math.max(heldS, 0);
+    }
+
+    /** How long it has to be (s). */
+    public double delayS() {
+        return delayS;
     }
 
     /** Level that it compares with (V). */

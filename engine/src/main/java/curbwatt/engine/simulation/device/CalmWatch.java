@@ -82,12 +82,33 @@ public final class CalmWatch {
 
     /** Time for which the bounds let nothing happen (s); 0: something might, or might begin to count. */
     public double calmForS(double timeS) {
+        double calmS = besideCutoffsForS(timeS);
+        for (int i = 0; i < cutoffs.size() && calmS > 0; i++) {
+            calmS = Math.min(calmS, cutoffs.get(i).calmForS(lowestReadingV[i], highestReadingV[i], engine.runs()));
+        }
+        return calmS;
+    }
+
+    /**
+     * As {@link #calmForS}, but for cutoffs whose level lies within the waveform, as if their counts came to nothing; 0 if one of
+     * them has a filter.
+     */
+    public double calmIfInterruptedForS(double timeS) {
+        double calmS = besideCutoffsForS(timeS);
+        for (int i = 0; i < cutoffs.size() && calmS > 0; i++) {
+            if (cutoffs.get(i).isFiltered()) {
+                return 0;
+            }
+            calmS = Math.min(
+                    calmS, cutoffs.get(i).calmElsewhereForS(lowestReadingV[i], highestReadingV[i], engine.runs()));
+        }
+        return calmS;
+    }
+
+    private double besideCutoffsForS(double timeS) {
         double calmS = watch.calmForS(timeS, lowest, highest, engine);
         if (link.isPresent()) {
             calmS = Math.min(calmS, link.get().calmForS(lowest.starter.nodeV, highest.starter.nodeV));
-        }
-        for (int i = 0; i < cutoffs.size() && calmS > 0; i++) {
-            calmS = Math.min(calmS, cutoffs.get(i).calmForS(lowestReadingV[i], highestReadingV[i], engine.runs()));
         }
         for (int c = 0; c < bank.circuits.size() && calmS > 0; c++) {
             CircuitState circuit = bank.circuits.get(c);

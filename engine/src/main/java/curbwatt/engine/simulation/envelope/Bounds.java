@@ -106,6 +106,11 @@ final class Bounds {
         calm.endReadingV[i] = filter.atV(step.startS() + lengthS) + offV * Math.exp(-lengthS / filter.timeConstantS());
     }
 
+    /** By how much a voltage may be off its parabola in the step looked at (V). */
+    double marginV() {
+        return marginV;
+    }
+
     private static void clear(OperatingPoint point, double value) {
         clear(point.starter, value);
         clear(point.equipment, value);
@@ -143,7 +148,7 @@ final class Bounds {
     }
 
     /** Furthest that a parabola stands out beyond its ends and its middle: an eighth of its bend, and some more. */
-    private static double outside(double start, double middle, double end) {
+    static double outside(double start, double middle, double end) {
         return 0.2 * Math.abs(start - 2 * middle + end);
     }
 
