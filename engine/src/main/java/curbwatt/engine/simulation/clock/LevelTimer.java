@@ -1,7 +1,7 @@
 package curbwatt.engine.simulation.clock;
 
 /** Counts how long a reading has been beyond a level without a break. */
-public final class LevelTimer {
+public final class LevelTimer implements LevelCount {
 
     /** Shortest time before a supply comes back (s); our choice. */
     public static final double LEAST_RETURN_S = 0.1;
@@ -87,22 +87,22 @@ public final class LevelTimer {
         }
     }
 
-    /** Whether its level lies between two readings. */
+    @Override
     public boolean isWithin(double lowestV, double highestV) {
         return isBeyond(lowestV) != isBeyond(highestV);
     }
 
-    /** Whether no reading between two is counted. */
+    @Override
     public boolean isInterruptedBy(double lowestV, double highestV) {
         return !isBeyond(lowestV) && !isBeyond(highestV);
     }
 
-    /** How long the reading has been beyond the level without a break (s). */
+    @Override
     public double countedS() {
         return Math.max(heldS, 0);
     }
 
-    /** How long it has to be (s). */
+    @Override
     public double delayS() {
         return delayS;
     }

@@ -50,7 +50,7 @@ final class DevicePass {
         this.calm = calm;
         bounds = new Bounds(actions, calm, circuits.size(), toleranceV);
         walk = new Walk(actions, watch, calm, engine, bounds, circuits);
-        interruptions = new Interruptions(actions);
+        interruptions = new Interruptions(calm);
         first = new OperatingPoint(circuits.size());
         last = new OperatingPoint(circuits.size());
     }
@@ -108,17 +108,19 @@ final class DevicePass {
         return !step.pattern().isSteady()
                 && calm.mayWalk()
                 && calm.calmIfInterruptedForS(timeS) >= lengthS + BEFORE_S
-                && interruptions.come(step, calm.lowestReadingV, calm.highestReadingV, bounds.marginV());
+                && interruptions.come(step, bounds.marginV());
     }
 
     /** Shows the devices a step from the last interruption on: what they counted before it is forgotten (s). */
     private double interrupted(double timeS, double lengthS, double shortestS) {
         double fromS = interruptions.fromS();
         if (fromS > timeS) {
+            // filters go on from what they read there
+            bounds.look(step, (fromS - timeS) / lengthS);
             step.at(timeS, first);
             step.at(fromS, last);
             calm.advance(timeS, fromS, first, last);
-            interruptions.interrupt(calm.lowestReadingV, calm.highestReadingV);
+            interruptions.interrupt();
         }
         return reached(walk.through(step, fromS) - timeS, timeS, lengthS, shortestS);
     }

@@ -1,53 +1,47 @@
 package curbwatt.engine.simulation.envelope;
 
+import curbwatt.engine.simulation.clock.LevelCount;
 import curbwatt.engine.simulation.clock.LevelTimer;
-import curbwatt.engine.simulation.device.Actions;
-import curbwatt.engine.simulation.device.CutoffState;
+import curbwatt.engine.simulation.device.CalmWatch;
 import curbwatt.engine.simulation.network.SenseTap;
 import curbwatt.engine.simulation.part.OperatingPoint;
+import java.util.ArrayList;
 import java.util.List;
 
 /**
  * Counts that flashes interrupt before their delay is over.
  *
- * <p>A level may lie within the waveform for an hour: each flash dips below it, each pause is above. What a cutoff without a
+ * <p>A level may lie within the waveform for an hour: each flash dips below it, each pause is above. What a device without a
  * filter has counted in that hour is of no interest but for the last interruption, if the longest stretch without one is shorter
  * than the delay. A combination interrupts a count if its voltage is plainly on the other side of the level throughout the step.
  */
 final class Interruptions {
 
-    private final Actions actions;
+    private final CalmWatch calm;
+    private final List<LevelTimer> timers = new ArrayList<>();
     private boolean[] interrupts = new boolean[0];
+    private LongStep step;
+    private double marginV;
+    private boolean inTime;
     private double fromS;
 
-    Interruptions(Actions actions) {
-        this.actions = actions;
+    Interruptions(CalmWatch calm) {
+        this.calm = calm;
     }
 
     /**
      * Whether every count whose level lies within the waveform of a step is interrupted in time.
      *
-     * @param lowestReadingV lowest reading of each cutoff in the step (V)
-     * @param highestReadingV highest (V)
-     * @param marginV by how much a voltage may be off its parabola (V)
+     * @param deviationV by how much a voltage may be off its parabola (V)
      */
-    boolean come(LongStep step, double[] lowestReadingV, double[] highestReadingV, double marginV) {
+    boolean come(LongStep next, double deviationV) {
+        step = next;
+        marginV = deviationV;
+        timers.clear();
+        inTime = true;
         fromS = step.startS() + step.lengthS();
-        List<CutoffState> cutoffs = actions.cutoffs();
-        for (int i = 0; i < cutoffs.size(); i++) {
-            CutoffState cutoff = cutoffs.get(i);
-            for (int t = 0; t < cutoff.pendingTimers(); t++) {
-                LevelTimer timer = cutoff.pendingTimer(t);
-                if (timer.isWithin(lowestReadingV[i], highestReadingV[i])) {
-                    findInterrupting(step, actions.tap(i), timer, cutoff.settings.sensorErrorV(), marginV);
-                    if (!comeInTime(step, timer)) {
-                        return false;
-                    }
-                    fromS = Math.min(fromS, lastFromS(step));
-                }
-            }
-        }
-        return true;
+        calm.countsWithin(step.startS(), this::look);
+        return inTime;
     }
 
     /** From when in the step found the devices have to be shown the waveform: what was counted before was interrupted (s). */
@@ -55,20 +49,25 @@ final class Interruptions {
         return fromS;
     }
 
-    /** Forgets what the counts in question had reached. */
-    void interrupt(double[] lowestReadingV, double[] highestReadingV) {
-        List<CutoffState> cutoffs = actions.cutoffs();
-        for (int i = 0; i < cutoffs.size(); i++) {
-            for (int t = 0; t < cutoffs.get(i).pendingTimers(); t++) {
-                LevelTimer timer = cutoffs.get(i).pendingTimer(t);
-                if (timer.isWithin(lowestReadingV[i], highestReadingV[i])) {
-                    timer.reset();
-                }
+    /** Lets cutoffs forget what the counts in question had reached. */
+    void interrupt() {
+        timers.forEach(LevelTimer::reset);
+    }
+
+    private void look(LevelCount count, SenseTap tap, double errorV) {
+        if (inTime) {
+            findInterrupting(tap, count, errorV);
+            inTime = comeInTime(count);
+        }
+        if (inTime) {
+            fromS = Math.min(fromS, lastFromS());
+            if (count instanceof LevelTimer timer) {
+                timers.add(timer);
             }
         }
     }
 
-    private void findInterrupting(LongStep step, SenseTap tap, LevelTimer timer, double errorV, double marginV) {
+    private void findInterrupting(SenseTap tap, LevelCount count, double errorV) {
         int size = step.pattern().size();
         if (interrupts.length != size) {
             interrupts = new boolean[size];
@@ -80,7 +79,7 @@ final class Interruptions {
             double bandV = marginV + Bounds.outside(startV, middleV, endV);
             double lowV = Math.min(startV, Math.min(middleV, endV)) - bandV + errorV;
             double highV = Math.max(startV, Math.max(middleV, endV)) + bandV + errorV;
-            interrupts[k] = timer.isInterruptedBy(lowV, highV);
+            interrupts[k] = count.isInterruptedBy(lowV, highV);
         }
     }
 
@@ -90,11 +89,11 @@ final class Interruptions {
     }
 
     /** Whether no stretch without an interruption is as long as the delay; of what repeats two cycles tell. */
-    private boolean comeInTime(LongStep step, LevelTimer timer) {
+    private boolean comeInTime(LevelCount count) {
         FlashPattern pattern = step.pattern();
         double endS = step.startS() + step.lengthS();
         double lookedS = Math.min(endS, step.startS() + 2 * pattern.cycleS());
-        double countedS = timer.countedS();
+        double countedS = count.countedS();
         boolean any = false;
         double atS = step.startS();
         pattern.seek(atS);
@@ -103,7 +102,7 @@ final class Interruptions {
             boolean interrupted = interrupts[pattern.combination()];
             any |= interrupted;
             countedS = interrupted ? 0 : countedS + toS - atS;
-            if (countedS >= timer.delayS()) {
+            if (countedS >= count.delayS()) {
                 return false;
             }
             atS = toS;
@@ -113,7 +112,7 @@ final class Interruptions {
     }
 
     /** Beginning of the last interruption of a step (s). */
-    private double lastFromS(LongStep step) {
+    private double lastFromS() {
         FlashPattern pattern = step.pattern();
         pattern.seek(step.startS() + step.lengthS() - Envelope.BEFORE_EDGE_S);
         while (!interrupts[pattern.combination()]) {
