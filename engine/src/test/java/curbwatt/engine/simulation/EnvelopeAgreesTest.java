@@ -21,6 +21,8 @@ import org.junit.jupiter.api.Test;
 class EnvelopeAgreesTest {
 
     private static final int SCENES = 2000;
+    private static final int SLOW_SCENES = 400;
+    private static final double SLOWED = 7;
     private static final double TIME_S = 1;
     private static final double TIME_FRACTION = 1e-3;
     private static final double CHARGE_FRACTION = 1e-4;
@@ -34,10 +36,10 @@ class EnvelopeAgreesTest {
     /** A run, and the lowest and highest voltages of both nodes in it. */
     private record Seen(RunResult run, List<Double> extremesV) {
 
-        static Seen of(long seed, StepControl control, Fidelity fidelity) {
+        static Seen of(Simulation simulation, StepControl control, Fidelity fidelity) {
             double infinity = Double.POSITIVE_INFINITY;
             double[] extremesV = {infinity, -infinity, infinity, -infinity};
-            RunResult run = RandomScenes.of(seed).run(step -> note(step, extremesV), control, fidelity);
+            RunResult run = simulation.run(step -> note(step, extremesV), control, fidelity);
             return new Seen(run, Arrays.stream(extremesV).boxed().toList());
         }
 
@@ -82,22 +84,31 @@ class EnvelopeAgreesTest {
 
     @Test
     void sameEventsChargesAndVoltages() {
-        List<String> disagreements = LongStream.rangeClosed(1, SCENES)
-                .parallel()
-                .mapToObj(EnvelopeAgreesTest::disagreement)
-                .filter(text -> !text.isEmpty())
-                .toList();
-        assertThat(disagreements).isEmpty();
+        assertThat(disagreements(SCENES, 1)).isEmpty();
     }
 
-    private static String disagreement(long seed) {
-        Seen fast = Seen.of(seed, StepControl.usual(), Fidelity.ENVELOPE);
-        Seen exact = Seen.of(seed, StepControl.usual(), Fidelity.RESOLVED);
+    /** Arrow boards and beacons of some seconds a turn: batteries swing further about their mean within one. */
+    @Test
+    void theSameWithSlowClocks() {
+        assertThat(disagreements(SLOW_SCENES, SLOWED)).isEmpty();
+    }
+
+    private static List<String> disagreements(int scenes, double slowedFactor) {
+        return LongStream.rangeClosed(1, scenes)
+                .parallel()
+                .mapToObj(seed -> disagreement(seed, RandomScenes.slowed(seed, slowedFactor)))
+                .filter(text -> !text.isEmpty())
+                .toList();
+    }
+
+    static String disagreement(long seed, Simulation simulation) {
+        Seen fast = Seen.of(simulation, StepControl.usual(), Fidelity.ENVELOPE);
+        Seen exact = Seen.of(simulation, StepControl.usual(), Fidelity.RESOLVED);
         String first = disagreement(fast, exact, exact);
         if (first.isEmpty()) {
             return "";
         }
-        Seen finer = Seen.of(seed, FINE, Fidelity.RESOLVED);
+        Seen finer = Seen.of(simulation, FINE, Fidelity.RESOLVED);
         String second = disagreement(fast, exact, finer);
         return second.isEmpty() ? "" : "seed " + seed + ": " + second;
     }

@@ -45,13 +45,20 @@ final class RandomScenes {
     private static final double[] FUSES_A = {3, 5, 7.5, 10, 15, 20};
 
     private final Random random;
+    private final double slowedFactor;
 
-    private RandomScenes(long seed) {
+    private RandomScenes(long seed, double slowedFactor) {
         random = new Random(seed);
+        this.slowedFactor = slowedFactor;
     }
 
     static Simulation of(long seed) {
-        return new RandomScenes(seed).simulation();
+        return slowed(seed, 1);
+    }
+
+    /** The same vehicle with its flashes so many times as slow. */
+    static Simulation slowed(long seed, double factor) {
+        return new RandomScenes(seed, factor).simulation();
     }
 
     private Simulation simulation() {
@@ -123,7 +130,7 @@ final class RandomScenes {
                 return new LoadPattern.RandomDuty(between(1, 10), between(20, 200), between(0, 1), random.nextInt(99));
             }
             default -> {
-                double periodMs = 400 + 50.0 * random.nextInt(25);
+                double periodMs = slowedFactor * (400 + 50.0 * random.nextInt(25));
                 FlashClock clock = new FlashClock("clock " + periodMs, periodMs);
                 double firstMs = 0.1 * periodMs * (1 + random.nextInt(4));
                 List<OnInterval> lit = random.nextBoolean()

@@ -18,8 +18,8 @@ import java.util.function.ToDoubleFunction;
  */
 final class FlashCombinations {
 
-    /** Clocks slower than this are not averaged: their edges end a long step (ns). */
-    private static final long LONGEST_PERIOD_NS = 2_500_000_000L;
+    /** Clocks slower than this are not averaged, their edges end a long step: a tenth of the batteries' fastest time constant (ns). */
+    private static final long LONGEST_PERIOD_NS = 12_500_000_000L;
     /** A common cycle longer than this is not looked for (ns). */
     private static final long LONGEST_CYCLE_NS = 60_000_000_000L;
     /** Most instants in a common cycle at which something changes. */
