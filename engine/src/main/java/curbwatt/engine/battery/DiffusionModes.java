@@ -134,6 +134,20 @@ public final class DiffusionModes {
     }
 
     /**
+     * Moves the bound charges, after a time in which the drive was taken as its mean, by what its swings about the mean add if
+     * they are quick against the time constants.
+     *
+     * @param boundAh bound charge of each mode, Ah; overwritten
+     * @param meanAheadAh mean over the time of what had been driven so far above the mean, Ah
+     * @param durationS length of the time, s
+     */
+    public void lag(double[] boundAh, double meanAheadAh, double durationS) {
+        for (int m = 0; m < boundAh.length; m++) {
+            boundAh[m] += weight[m] * meanAheadAh * Math.expm1(-durationS / SECONDS_PER_HOUR / timeConstantH[m]);
+        }
+    }
+
+    /**
      * Returns a step of one fixed length, for callers that take many steps of the same length: it saves the
      * exponentials.
      *

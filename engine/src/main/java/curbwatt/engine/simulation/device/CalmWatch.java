@@ -188,7 +188,9 @@ public final class CalmWatch {
     /** Takes note of a calm time. */
     public void advance(double timeS, double endS, OperatingPoint start, OperatingPoint end) {
         double durationS = endS - timeS;
-        link.ifPresent(state -> state.advanceCalm(lowest.starter.nodeV, durationS));
+        if (link.isPresent()) {
+            link.get().advanceCalm(lowest.starter.nodeV, durationS);
+        }
         for (int i = 0; i < cutoffs.size(); i++) {
             cutoffs.get(i).advanceCalm(durationS, lowestReadingV[i], endReadingV[i], engine.runs());
         }
@@ -202,7 +204,9 @@ public final class CalmWatch {
                 }
             }
         }
-        pack.ifPresent(state -> state.advance(endS, durationS, lowest.equipment));
+        if (pack.isPresent()) {
+            pack.get().advance(endS, durationS, lowest.equipment);
+        }
         watch.advance(timeS, endS, start, end, engine);
     }
 

@@ -83,9 +83,6 @@ final class DevicePass {
             // a level is near: the next step will hardly be longer
             step.propose(partS);
         }
-        if (calmS == 0 && !calm.mayWalk()) {
-            return 0;
-        }
         if (calmS - BEFORE_S > shortestS) {
             partS = Math.min(partS, calmS - BEFORE_S);
             if (partS < lengthS) {
@@ -158,7 +155,7 @@ final class DevicePass {
             return 0;
         }
         bounds.look(step, 1);
-        return reached(walk.through(step) - timeS, timeS, fineS, shortestS);
+        return calm.mayWalk() ? reached(walk.through(step) - timeS, timeS, fineS, shortestS) : 0;
     }
 
     /** Cuts the step to where a device acts in it (s). */

@@ -46,6 +46,7 @@ public final class Envelope {
     private final CalmWatch calm;
     private final DevicePass pass;
     private final LongStepEntry entry;
+    private final RunAhead runAhead = new RunAhead();
     private long seenChanges = -1;
     private boolean ready;
     private double notBeforeS;
@@ -205,6 +206,7 @@ public final class Envelope {
     public void take(OperatingPoint end) {
         step.at(step.startS() + step.lengthS() - BEFORE_EDGE_S, end);
         batteries.takeFrom(step.states().end);
+        runAhead.correct(batteries, step);
     }
 
     LongStep step() {

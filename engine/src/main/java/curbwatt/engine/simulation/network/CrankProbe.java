@@ -29,6 +29,8 @@ public final class CrankProbe {
     private final StartingSystem starting;
     private final List<CircuitState> circuits;
     private final Optional<LinkState> link;
+    /** What is cranked with, so that nothing is changed; made once, for this is asked at every long step. */
+    private Batteries trial;
 
     public CrankProbe(StartingSystem starting, List<CircuitState> circuits, Optional<LinkState> link) {
         this.starting = starting;
@@ -44,13 +46,16 @@ public final class CrankProbe {
     /** Lowest voltage while cranking, with or without the connected loads (V). */
     public double lowestV(Batteries batteries, boolean loadsOn) {
         Starter starter = starting.starter();
-        Batteries trial = batteries.copy();
+        if (trial == null) {
+            trial = batteries.copy();
+        }
+        trial.takeFrom(batteries);
         double lowestV = Double.POSITIVE_INFINITY;
         if (starter.inrushA() > 0 && starter.inrushS() > 0) {
-            lowestV = afterDrawing(trial, starter.inrushA(), starter.inrushS(), loadsOn);
+            lowestV = afterDrawing(starter.inrushA(), starter.inrushS(), loadsOn);
         }
         double plateauA = starter.crankingA(batteries.starter().temperatureC());
-        return Math.min(lowestV, afterDrawing(trial, plateauA, starter.crankingS(), loadsOn));
+        return Math.min(lowestV, afterDrawing(plateauA, starter.crankingS(), loadsOn));
     }
 
     /** What is asked at the battery's temperature (V). */
@@ -67,7 +72,7 @@ public final class CrankProbe {
         return link.filter(state -> state.isPath() && state.isTwoWay()).isPresent();
     }
 
-    private double afterDrawing(Batteries trial, double starterA, double durationS, boolean loadsOn) {
+    private double afterDrawing(double starterA, double durationS, boolean loadsOn) {
         double totalA = starterA + (loadsOn ? loadsBesideA(trial, starterA) : 0);
         double helpA = helpA(trial, totalA);
         trial.starter().advance(totalA - helpA, durationS);

@@ -13,9 +13,9 @@ public final class BatteryWork {
     private static final double SECONDS_PER_HOUR = 3600;
 
     /**
-     * Change of temperature after which the terminal's constants are taken anew (K): under 0.05 % of the resistance.
+     * Change of temperature after which the terminal's constants are taken anew (K): under 0.005 % of the resistance.
      */
-    private static final double TEMPERATURE_GRAIN_K = 0.01;
+    private static final double TEMPERATURE_GRAIN_K = 0.001;
 
     /** A state nearer to full than this takes less than a milliampere: it counts as full. */
     private static final double FULL_SURFACE = 1 - 1e-6;
@@ -79,6 +79,11 @@ public final class BatteryWork {
         double durationS = share * wholeS;
         removedAh += (curve.meanA(share) + selfDischargeA) * durationS / SECONDS_PER_HOUR;
         modes.advance(boundAh, curve.drive0A(), curve.drive1A() * share, curve.drive2A() * share * share, durationS);
+    }
+
+    /** Takes note of when in a time, just passed, was driven what its mean alone has driven so far. */
+    public void lag(double meanAheadAh, double durationS) {
+        modes.lag(boundAh, meanAheadAh, durationS);
     }
 
     /** Sum of the modes' weights: bound charge for each charge drawn in a short time. */

@@ -132,7 +132,9 @@ public final class LoadBank {
                 timed.resume(cycle.lastEdgeNs(), dueNs);
             }
         }
-        circuits.forEach(circuit -> circuit.addUp(dueNs));
+        for (int c = 0; c < circuits.size(); c++) {
+            circuits.get(c).addUp(dueNs);
+        }
         findNextEdge();
     }
 
