@@ -33,6 +33,31 @@ class DiffusionModesTest {
         assertThat(prepared).containsExactly(plain);
     }
 
+    /** Ten flashes of a second, drawn as their mean: each is lit before it is dark, so that the drive always runs ahead. */
+    @Test
+    void swingsAboutTheMeanLeaveWhatTheirMeanLeadSays() {
+        double[] flashed = {0.1, 0.2, 0.3};
+        double[] averaged = flashed.clone();
+        double meanA = 10;
+        double aheadAs = 0;
+        double sum = 0;
+        for (int half = 0; half < 20; half++) {
+            double currentA = half % 2 == 0 ? 20 : 0;
+            modes.advance(flashed, currentA, 0.5);
+            sum += 0.5 * (aheadAs + 0.25 * (currentA - meanA));
+            aheadAs += 0.5 * (currentA - meanA);
+        }
+        modes.advance(averaged, meanA, 10);
+        double[] uncorrected = averaged.clone();
+
+        modes.lag(averaged, sum / 10 / 3600, 10);
+
+        for (int m = 0; m < flashed.length; m++) {
+            double off = Math.abs(flashed[m] - uncorrected[m]);
+            assertThat(Math.abs(flashed[m] - averaged[m])).isLessThan(0.05 * off);
+        }
+    }
+
     @Test
     void chargingBindsLessByItsFactor() {
         double[] drawn = new double[3];
