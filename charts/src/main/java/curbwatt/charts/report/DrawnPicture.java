@@ -1,6 +1,7 @@
 package curbwatt.charts.report;
 
 import curbwatt.charts.figure.Picture;
+import curbwatt.charts.figure.Svg;
 import curbwatt.engine.study.RunPool;
 import curbwatt.engine.study.StudyWatch;
 import java.util.List;
@@ -16,8 +17,9 @@ final class DrawnPicture {
 
     private DrawnPicture(Picture picture) {
         this.picture = picture;
-        inPage = picture.svgInline();
-        svg = ReportFiles.bytes(picture.svg());
+        Svg drawing = picture.svg();
+        inPage = drawing.inPage();
+        svg = ReportFiles.bytes(drawing.alone());
         png = picture.png();
     }
 
