@@ -3,6 +3,7 @@ package curbwatt.engine.simulation.clock;
 import curbwatt.engine.load.LoadPattern;
 import curbwatt.engine.load.OnInterval;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.TreeSet;
 
@@ -116,6 +117,13 @@ public final class FlashCycle implements EdgeTrain {
     @Override
     public int edges() {
         return edgeNs.length;
+    }
+
+    /** Whether its edges are those of another one. */
+    public boolean hasEdgesOf(FlashCycle other) {
+        return periodNs == other.periodNs
+                && Arrays.equals(edgeNs, other.edgeNs)
+                && Arrays.equals(litAfter, other.litAfter);
     }
 
     /** Time of an edge within the period (ns). */

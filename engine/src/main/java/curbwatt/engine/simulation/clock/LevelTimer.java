@@ -1,7 +1,7 @@
 package curbwatt.engine.simulation.clock;
 
 /** Counts how long a reading has been beyond a level without a break. */
-public final class LevelTimer {
+public final class LevelTimer implements LevelCount {
 
     /** Shortest time before a supply comes back (s); our choice. */
     public static final double LEAST_RETURN_S = 0.1;
@@ -64,11 +64,10 @@ public final class LevelTimer {
      * sides of its level (s).
      */
     public double calmForS(double lowestV, double highestV) {
-        boolean beyond = isBeyond(lowestV);
-        if (beyond != isBeyond(highestV)) {
+        if (isWithin(lowestV, highestV)) {
             return 0;
         }
-        return beyond ? Math.max(0, delayS - Math.max(heldS, 0)) : Double.POSITIVE_INFINITY;
+        return isBeyond(lowestV) ? Math.max(0, delayS - countedS()) : Double.POSITIVE_INFINITY;
     }
 
     /** Takes note of a time through which all readings were on the side of one. */
@@ -86,6 +85,26 @@ public final class LevelTimer {
         if (heldS >= cycleS) {
             heldS += durationS;
         }
+    }
+
+    @Override
+    public boolean isWithin(double lowestV, double highestV) {
+        return isBeyond(lowestV) != isBeyond(highestV);
+    }
+
+    @Override
+    public boolean isInterruptedBy(double lowestV, double highestV) {
+        return !isBeyond(lowestV) && !isBeyond(highestV);
+    }
+
+    @Override
+    public double countedS() {
+        return Math.max(heldS, 0);
+    }
+
+    @Override
+    public double delayS() {
+        return delayS;
     }
 
     /** Level that it compares with (V). */

@@ -1,5 +1,7 @@
 package curbwatt.engine.simulation.device;
 
+import curbwatt.engine.simulation.clock.LevelCount;
+import curbwatt.engine.simulation.clock.LevelTimer;
 import curbwatt.engine.simulation.network.SenseTap;
 import curbwatt.engine.simulation.part.Batteries;
 import curbwatt.engine.simulation.part.CircuitState;
@@ -82,12 +84,64 @@ public final class CalmWatch {
 
     /** Time for which the bounds let nothing happen (s); 0: something might, or might begin to count. */
     public double calmForS(double timeS) {
-        double calmS = watch.calmForS(timeS, lowest, highest, engine);
-        if (link.isPresent()) {
-            calmS = Math.min(calmS, link.get().calmForS(lowest.starter.nodeV, highest.starter.nodeV));
-        }
+        double calmS = Math.min(watch.calmForS(timeS, lowest, highest, engine), besideCutoffsAndEngineForS());
         for (int i = 0; i < cutoffs.size() && calmS > 0; i++) {
             calmS = Math.min(calmS, cutoffs.get(i).calmForS(lowestReadingV[i], highestReadingV[i], engine.runs()));
+        }
+        return calmS;
+    }
+
+    /** As {@link #calmForS}, as if what {@link #countsWithin} tells came to nothing. */
+    public double calmIfInterruptedForS(double timeS) {
+        double calmS =
+                Math.min(watch.calmIfInterruptedForS(timeS, lowest, highest, engine), besideCutoffsAndEngineForS());
+        for (int i = 0; i < cutoffs.size() && calmS > 0; i++) {
+            CutoffState cutoff = cutoffs.get(i);
+            calmS = Math.min(
+                    calmS,
+                    cutoff.isFiltered()
+                            ? cutoff.calmForS(lowestReadingV[i], highestReadingV[i], engine.runs())
+                            : cutoff.calmElsewhereForS(lowestReadingV[i], highestReadingV[i], engine.runs()));
+        }
+        return calmS;
+    }
+
+    /** Somebody who is told of counts. */
+    public interface CountTaker {
+        /**
+         * Takes a count.
+         *
+         * @param tap where its voltage is taken
+         * @param errorV what is added to that (V)
+         */
+        void take(LevelCount count, SenseTap tap, double errorV);
+    }
+
+    /** Tells the counts of unfiltered voltages whose level lies within the bounds. */
+    public void countsWithin(double timeS, CountTaker taker) {
+        for (int i = 0; i < cutoffs.size(); i++) {
+            CutoffState cutoff = cutoffs.get(i);
+            for (int t = 0; t < cutoff.pendingTimers() && !cutoff.isFiltered(); t++) {
+                LevelTimer timer = cutoff.pendingTimer(t);
+                if (timer.isWithin(lowestReadingV[i], highestReadingV[i])) {
+                    taker.take(timer, actions.tap(i), cutoff.settings.sensorErrorV());
+                }
+            }
+        }
+        watch.idleWish(timeS, engine).ifPresent(wish -> tell(wish, taker));
+        watch.startWish(timeS, engine).ifPresent(wish -> tell(wish, taker));
+    }
+
+    private void tell(EngineWatch.Wish wish, CountTaker taker) {
+        if (wish.isWithin(wish.tap().voltageV(lowest), wish.tap().voltageV(highest))) {
+            taker.take(wish, wish.tap(), 0);
+        }
+    }
+
+    private double besideCutoffsAndEngineForS() {
+        double calmS = Double.POSITIVE_INFINITY;
+        if (link.isPresent()) {
+            calmS = Math.min(calmS, link.get().calmForS(lowest.starter.nodeV, highest.starter.nodeV));
         }
         for (int c = 0; c < bank.circuits.size() && calmS > 0; c++) {
             CircuitState circuit = bank.circuits.get(c);

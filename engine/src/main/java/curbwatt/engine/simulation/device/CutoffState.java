@@ -143,13 +143,37 @@ public final class CutoffState {
         return filteredV;
     }
 
+    /** Number of timers that count at present. */
+    public int pendingTimers() {
+        return openedByLimit ? 1 : 2;
+    }
+
+    /** One of the timers that count at present: that of the warning, then that of the contact. */
+    public LevelTimer pendingTimer(int number) {
+        if (number == 0) {
+            return warned ? clearTimer : warningTimer;
+        }
+        return open ? recloseTimer : tripTimer;
+    }
+
     /** Time for which readings between two bounds make it do nothing (s); 0: it might act, or start or stop counting. */
     double calmForS(double lowestV, double highestV, boolean engineRuns) {
-        double calmS = (warned ? clearTimer : warningTimer).calmForS(lowestV, highestV);
-        if (!open) {
-            return Math.min(Math.min(calmS, limitS(engineRuns)), tripTimer.calmForS(lowestV, highestV));
+        double calmS = open ? Double.POSITIVE_INFINITY : limitS(engineRuns);
+        for (int t = 0; t < pendingTimers(); t++) {
+            calmS = Math.min(calmS, pendingTimer(t).calmForS(lowestV, highestV));
         }
-        return openedByLimit ? calmS : Math.min(calmS, recloseTimer.calmForS(lowestV, highestV));
+        return calmS;
+    }
+
+    /** As {@link #calmForS}, for timers whose level does not lie between the bounds. */
+    double calmElsewhereForS(double lowestV, double highestV, boolean engineRuns) {
+        double calmS = open ? Double.POSITIVE_INFINITY : limitS(engineRuns);
+        for (int t = 0; t < pendingTimers(); t++) {
+            if (!pendingTimer(t).isWithin(lowestV, highestV)) {
+                calmS = Math.min(calmS, pendingTimer(t).calmForS(lowestV, highestV));
+            }
+        }
+        return calmS;
     }
 
     /** Takes note of a time through which {@link #calmForS} held, with one of the readings and the last. */
@@ -182,7 +206,7 @@ public final class CutoffState {
 
     /** Level that switches its contact at present (V). */
     double switchLevelV() {
-        return (open ? recloseTimer : tripTimer).levelV();
+        return pendingTimer(1).levelV();
     }
 
     /** Level at which its warning begins or ends (V). */

@@ -1,10 +1,12 @@
 package curbwatt.engine.simulation.device;
 
 import curbwatt.engine.control.AutomaticStart;
+import curbwatt.engine.control.HeldCondition;
 import curbwatt.engine.control.HighIdleControl;
 import curbwatt.engine.control.IdleTrigger;
 import curbwatt.engine.control.SensePoint;
 import curbwatt.engine.powertrain.EngineMode;
+import curbwatt.engine.simulation.clock.LevelCount;
 import curbwatt.engine.simulation.network.SenseTap;
 import curbwatt.engine.simulation.part.EngineState;
 import curbwatt.engine.simulation.part.OperatingPoint;
@@ -172,24 +174,87 @@ public final class EngineWatch {
 
     /** Time for which figures between two bounds leave the devices at what they do or wait for (s); 0: they might not. */
     double calmForS(double timeS, OperatingPoint lowest, OperatingPoint highest, EngineState engine) {
+        return Math.min(idleCalmForS(timeS, lowest, highest, engine), startCalmForS(timeS, lowest, highest, engine));
+    }
+
+    private double idleCalmForS(double timeS, OperatingPoint lowest, OperatingPoint highest, EngineState engine) {
+        if (highIdle.isEmpty() || !engine.idles()) {
+            return Double.POSITIVE_INFINITY;
+        }
+        HighIdleControl control = highIdle.get();
+        HighIdleControl.State now = idle(control, idleState, timeS, lowest, engine);
+        return now.raised() != idleState.raised() || changes(idleTap, lowest, highest, control::wishes, now)
+                ? 0
+                : dueS(control.actsAtS(now), timeS);
+    }
+
+    private double startCalmForS(double timeS, OperatingPoint lowest, OperatingPoint highest, EngineState engine) {
+        if (automatic.isEmpty() || engine.phase().mode() != EngineMode.OFF) {
+            return Double.POSITIVE_INFINITY;
+        }
+        AutomaticStart device = automatic.get();
+        AutomaticStart.State now = automatic(device, startState, timeS, lowest, engine);
+        return now.running() != startState.running() || changes(startTap, lowest, highest, device::wishes, now)
+                ? 0
+                : dueS(device.actsAtS(now), timeS);
+    }
+
+    /** As {@link #calmForS}, for wishes but those that {@link #wishesWithin} tells: they are taken to come to nothing. */
+    double calmIfInterruptedForS(double timeS, OperatingPoint lowest, OperatingPoint highest, EngineState engine) {
         double calmS = Double.POSITIVE_INFINITY;
-        if (highIdle.isPresent() && engine.idles()) {
-            HighIdleControl control = highIdle.get();
-            HighIdleControl.State now = idle(control, idleState, timeS, lowest, engine);
-            if (now.raised() != idleState.raised() || changes(idleTap, lowest, highest, control::wishes, now)) {
-                return 0;
-            }
-            calmS = dueS(control.actsAtS(now), timeS);
+        boolean idleWaits = idleWish(timeS, engine)
+                .filter(wish -> wish.isWithin(idleTap.voltageV(lowest), idleTap.voltageV(highest)))
+                .isPresent();
+        boolean startWaits = startWish(timeS, engine)
+                .filter(wish -> wish.isWithin(startTap.voltageV(lowest), startTap.voltageV(highest)))
+                .isPresent();
+        if (!idleWaits) {
+            calmS = idleCalmForS(timeS, lowest, highest, engine);
         }
-        if (automatic.isPresent() && engine.phase().mode() == EngineMode.OFF) {
-            AutomaticStart device = automatic.get();
-            AutomaticStart.State now = automatic(device, startState, timeS, lowest, engine);
-            if (now.running() != startState.running() || changes(startTap, lowest, highest, device::wishes, now)) {
-                return 0;
-            }
-            calmS = Math.min(calmS, dueS(device.actsAtS(now), timeS));
+        return startWaits ? calmS : Math.min(calmS, startCalmForS(timeS, lowest, highest, engine));
+    }
+
+    /** A wish for a voltage alone that a device waits on at present. */
+    public record Wish(SenseTap tap, boolean below, double levelV, double countedS, double delayS)
+            implements LevelCount {
+        @Override
+        public boolean isWithin(double lowestV, double highestV) {
+            return isBeyond(lowestV) != isBeyond(highestV);
         }
-        return calmS;
+
+        @Override
+        public boolean isInterruptedBy(double lowestV, double highestV) {
+            return !isBeyond(lowestV) && !isBeyond(highestV);
+        }
+
+        private boolean isBeyond(double voltageV) {
+            return below ? voltageV < levelV : voltageV >= levelV;
+        }
+    }
+
+    /** What the idle control waits for at present, if that is a voltage. */
+    public Optional<Wish> idleWish(double timeS, EngineState engine) {
+        return highIdle.filter(control -> engine.idles() && control.trigger() instanceof IdleTrigger.BelowVoltage)
+                .map(control -> {
+                    IdleTrigger.BelowVoltage trigger = (IdleTrigger.BelowVoltage) control.trigger();
+                    double countedS = countedS(idleState.wish(), timeS);
+                    return idleState.raised()
+                            ? new Wish(idleTap, false, trigger.recoveredV(), countedS, control.releaseDelayS())
+                            : new Wish(idleTap, true, trigger.levelV(), countedS, control.delayS());
+                });
+    }
+
+    /** What the automatic start waits for at present, if that is a voltage. */
+    public Optional<Wish> startWish(double timeS, EngineState engine) {
+        return automatic
+                .filter(device ->
+                        engine.phase().mode() == EngineMode.OFF && !startState.running() && !startState.locked())
+                .map(device ->
+                        new Wish(startTap, true, device.levelV(), countedS(startState.wish(), timeS), device.delayS()));
+    }
+
+    private static double countedS(HeldCondition wish, double timeS) {
+        return Math.max(0, timeS - wish.fromS());
     }
 
     /** What a device wishes in a state, with a sensed voltage and a battery current. */

@@ -55,9 +55,7 @@ final class Bounds {
         clear(calm.lowest, Double.POSITIVE_INFINITY);
         clear(calm.highest, Double.NEGATIVE_INFINITY);
         for (int k = 0; k < step.pattern().size(); k++) {
-            step.at(k, 0.5 * share, middle);
-            step.at(k, share, end);
-            include(step.start().points[k], middle, end);
+            include(step.start().points[k], step.pointAt(k, 0.5 * share, middle), step.pointAt(k, share, end));
         }
         List<CutoffState> cutoffs = actions.cutoffs();
         for (int i = 0; i < filters.length; i++) {
@@ -108,6 +106,11 @@ final class Bounds {
         calm.endReadingV[i] = filter.atV(step.startS() + lengthS) + offV * Math.exp(-lengthS / filter.timeConstantS());
     }
 
+    /** By how much a voltage may be off its parabola in the step looked at (V). */
+    double marginV() {
+        return marginV;
+    }
+
     private static void clear(OperatingPoint point, double value) {
         clear(point.starter, value);
         clear(point.equipment, value);
@@ -145,7 +148,7 @@ final class Bounds {
     }
 
     /** Furthest that a parabola stands out beyond its ends and its middle: an eighth of its bend, and some more. */
-    private static double outside(double start, double middle, double end) {
+    static double outside(double start, double middle, double end) {
         return 0.2 * Math.abs(start - 2 * middle + end);
     }
 

@@ -28,19 +28,13 @@ public final class Envelope {
     /** The same where slow edges alone are waited for: a shorter one costs more than the time loop's own (s). */
     private static final double SHORTEST_BETWEEN_EDGES_S = 10;
     /** Fewest turns of the slowest clock in a long step: what is averaged over is each clock, not their common cycle. */
-    private static final double FEWEST_TURNS = 3;
-    /** Turns of the slowest clock walked through before calm is looked for again; twice as many each time that there was none. */
-    private static final double FEWEST_WALKED_TURNS = 16;
+    private static final double FEWEST_TURNS = 1;
     /** Longest step (s): a quarter of the slowest mode of a battery. */
     private static final double LONGEST_S = 7200;
     /** Length tried first after a change (s). */
     private static final double FIRST_S = 30;
     /** Longest time before it is tried again, after it could not be done (s). */
     private static final double LONGEST_WAIT_S = 2;
-    /** Share of the usual tolerance that a voltage has where devices look at it. */
-    private static final double FINE = 0.02;
-    /** A delay that ends is left to the time loop from this long before (s). */
-    private static final double BEFORE_S = 1e-3;
 
     /** A switching at the end belongs to the next step: what the end shows is what held this long before (s). */
     static final double BEFORE_EDGE_S = 2e-6;
@@ -50,15 +44,11 @@ public final class Envelope {
     private final Batteries batteries;
     private final LongStep step;
     private final CalmWatch calm;
-    private final Bounds bounds;
-    private final Walk walk;
+    private final DevicePass pass;
     private final LongStepEntry entry;
-    private final OperatingPoint first;
-    private final OperatingPoint last;
     private long seenChanges = -1;
     private boolean ready;
     private double notBeforeS;
-    private double walkedTurns = FEWEST_WALKED_TURNS;
     private double waitS = SHORTEST_S;
     private FlashCombinations combinations;
     /** Loads that are not averaged over, and what they drew when the pattern was made. */
@@ -87,11 +77,8 @@ public final class Envelope {
         this.calm = calm;
         int circuits = bank.circuits.size();
         step = new LongStep(network, engine, batteries, circuits, toleranceV);
-        bounds = new Bounds(actions, calm, circuits, toleranceV);
-        walk = new Walk(actions, watch, calm, engine, bounds, bank.circuits);
+        pass = new DevicePass(step, actions, watch, calm, engine, bank.circuits, toleranceV);
         entry = new LongStepEntry(step, batteries, engine, circuits);
-        first = new OperatingPoint(circuits);
-        last = new OperatingPoint(circuits);
     }
 
     /** Something has happened that the loads do not know of: what is being followed begins anew. */
@@ -145,8 +132,8 @@ public final class Envelope {
             lengthS = whileRestartIsPlain(lengthS, shortestS);
         }
         if (lengthS > 0) {
-            bounds.look(step, 1);
-            lengthS = shown(timeS, lengthS, shortestS);
+            lengthS = pass.shown(timeS, lengthS, shortestS);
+            notBeforeS = pass.resumesS();
         }
         waitS = lengthS > 0 ? shortestS : Math.min(LONGEST_WAIT_S, 2 * waitS);
         if (lengthS == 0) {
@@ -193,7 +180,7 @@ public final class Envelope {
         List<Double> key = Arrays.stream(edgedFactors).boxed().toList();
         FlashPattern pattern = patterns.computeIfAbsent(key, absent -> combinations.pattern());
         step.begin(pattern, FIRST_S);
-        bounds.begin(pattern);
+        pass.begin(pattern);
         ready = true;
     }
 
@@ -203,76 +190,6 @@ public final class Envelope {
             nextNs = Math.min(nextNs, edged.get(i).nextChangeNs());
         }
         return nextNs == Long.MAX_VALUE ? Double.POSITIVE_INFINITY : nextNs / 1e9;
-    }
-
-    /** Shows the devices a step, as far as none of them acts (s). */
-    private double shown(double timeS, double lengthS, double shortestS) {
-        double calmS = calmForS(timeS);
-        double partS = lengthS;
-        while (calmS == 0 && 0.5 * partS > 2 * shortestS) {
-            partS *= 0.5;
-            bounds.look(step, partS / lengthS);
-            calmS = calmForS(timeS);
-        }
-        if (calmS == 0 && !calm.mayWalk()) {
-            return 0;
-        }
-        if (calmS - BEFORE_S > shortestS) {
-            partS = Math.min(partS, calmS - BEFORE_S);
-            if (partS < lengthS) {
-                shorten(partS);
-            }
-            if (partS == calmS - BEFORE_S) {
-                notBeforeS = timeS + calmS + shortestS;
-            }
-            // a step anew solved has other bounds, if only by microvolts
-            if (calmForS(timeS) >= partS) {
-                walkedTurns = FEWEST_WALKED_TURNS;
-                return calm(timeS, partS);
-            }
-            return calm.mayWalk() ? walked(timeS, partS, shortestS) : 0;
-        }
-        bounds.look(step, 1);
-        return walked(timeS, lengthS, shortestS);
-    }
-
-    private double calmForS(double timeS) {
-        return calm.mayWalk() ? calm.calmForS(timeS) : 0;
-    }
-
-    private double calm(double timeS, double lengthS) {
-        step.at(timeS, first);
-        step.at(timeS + lengthS - BEFORE_EDGE_S, last);
-        calm.advance(timeS, timeS + lengthS, first, last);
-        return lengthS;
-    }
-
-    /** Walks the devices through a step, to where one acts; not far where cycle follows cycle without repeating (s). */
-    private double walked(double timeS, double lengthS, double shortestS) {
-        double partS = lengthS;
-        if (!step.pattern().isSteady() && !(step.pattern().repeats() && calm.mayRepeat(timeS))) {
-            partS = Math.min(
-                    lengthS, Math.max(shortestS, walkedTurns * step.pattern().slowestS()));
-            walkedTurns *= 2;
-            shorten(partS);
-        }
-        // here a level is near: a tenth of a millivolt may be a second
-        double fineS = step.refine(partS, FINE);
-        if (fineS == 0) {
-            return 0;
-        }
-        bounds.look(step, 1);
-        double walkedS = walk.through(step) - timeS;
-        if (walkedS > 0 && walkedS < fineS) {
-            shorten(walkedS);
-            notBeforeS = timeS + walkedS + shortestS;
-        }
-        return walkedS;
-    }
-
-    private void shorten(double lengthS) {
-        step.shorten(lengthS);
-        bounds.look(step, 1);
     }
 
     /** Adds the step found to the books. */

@@ -1,18 +1,16 @@
 package curbwatt.engine.simulation.envelope;
 
-import curbwatt.engine.simulation.clock.FlashCycle;
 import curbwatt.engine.simulation.part.CircuitDraw;
 import curbwatt.engine.simulation.part.CircuitState;
 import curbwatt.engine.simulation.part.LoadBank;
 import curbwatt.engine.simulation.part.LoadState;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -27,8 +25,10 @@ final class FlashCombinations {
     private static final long LONGEST_PERIOD_NS = 2_500_000_000L;
     /** A common cycle longer than this is not looked for (ns). */
     private static final long LONGEST_CYCLE_NS = 60_000_000_000L;
-    /** Most edges in a common cycle or a window. */
-    private static final long MOST_EDGES = 4096;
+    /** Most instants in a common cycle at which something changes. */
+    private static final long MOST_IN_A_CYCLE = 4096;
+    /** The same in a window. */
+    private static final long MOST_IN_A_WINDOW = 16_384;
     /** A window is never longer than this (ns). */
     private static final long LONGEST_WINDOW_NS = 600_000_000_000L;
     /** Most combinations that are solved for. */
@@ -39,6 +39,11 @@ final class FlashCombinations {
     private final LoadBank bank;
     private final List<LoadState> averaged = new ArrayList<>();
     private final List<LoadState> others = new ArrayList<>();
+    private final List<Flasher> flashers = new ArrayList<>();
+    /** Which of the flashers each averaged load follows. */
+    private final Map<LoadState, Integer> places = new HashMap<>();
+
+    private final BitSet signature = new BitSet();
     private final Map<BitSet, Integer> numbers = new LinkedHashMap<>();
     private final boolean repeats;
     private long cycleNs = 1;
@@ -49,34 +54,28 @@ final class FlashCombinations {
     /** Looks at the loads that are on at a time (s). */
     FlashCombinations(LoadBank bank, double timeS) {
         this.bank = bank;
-        List<LoadState> slow = new ArrayList<>();
         List<LoadState> uncommon = new ArrayList<>();
         for (LoadState load : bank.timedLoads()) {
             if (bank.isActive(load)) {
-                long common = commonNs(load);
-                if (common == Long.MAX_VALUE) {
-                    slow.add(load);
-                } else if (common <= LONGEST_CYCLE_NS && edges(common) + edgesOf(load, common) <= MOST_EDGES) {
-                    averaged.add(load);
-                    cycleNs = common;
-                } else {
+                if (load.cycle.periodNs() > LONGEST_PERIOD_NS) {
+                    others.add(load);
+                } else if (!joins(load)) {
                     uncommon.add(load);
                 }
             }
         }
-        others.addAll(slow);
         List<LoadState> common = List.copyOf(averaged);
         long commonCycleNs = cycleNs;
-        averaged.addAll(uncommon);
         boolean together = !uncommon.isEmpty();
         if (together) {
+            uncommon.forEach(this::average);
             moveTo(timeS);
             together = numbers.size() <= MOST_COMBINATIONS;
         }
         repeats = !together;
         if (repeats) {
-            averaged.clear();
-            averaged.addAll(common);
+            averageNothing();
+            common.forEach(this::average);
             others.addAll(uncommon);
             cycleNs = commonCycleNs;
             fromNs = 0;
@@ -84,17 +83,42 @@ final class FlashCombinations {
         }
     }
 
-    private long commonNs(LoadState load) {
+    /** Averages over a load too if the cycle it has in common with the others is not too long. */
+    private boolean joins(LoadState load) {
         long periodNs = load.cycle.periodNs();
-        return periodNs > LONGEST_PERIOD_NS ? Long.MAX_VALUE : periodNs / gcd(cycleNs, periodNs) * cycleNs;
+        long commonNs = periodNs / gcd(cycleNs, periodNs) * cycleNs;
+        Flasher own = new Flasher(load);
+        boolean known = flashers.stream().anyMatch(flasher -> flasher.isFollowedBy(load));
+        boolean joins = commonNs <= LONGEST_CYCLE_NS
+                && instants(commonNs) + (known ? 0 : own.instants(commonNs)) <= MOST_IN_A_CYCLE;
+        if (joins) {
+            average(load);
+            cycleNs = commonNs;
+        }
+        return joins;
     }
 
-    private long edges(long commonNs) {
-        return averaged.stream().mapToLong(load -> edgesOf(load, commonNs)).sum();
+    private void average(LoadState load) {
+        averaged.add(load);
+        int place = 0;
+        while (place < flashers.size() && !flashers.get(place).isFollowedBy(load)) {
+            place++;
+        }
+        if (place == flashers.size()) {
+            flashers.add(new Flasher(load));
+        }
+        places.put(load, place);
     }
 
-    private static long edgesOf(LoadState load, long spanNs) {
-        return (spanNs / load.cycle.periodNs()) * (load.cycle.edges() + (load.surgeNs() > 0 ? 1 : 0));
+    private void averageNothing() {
+        averaged.clear();
+        flashers.clear();
+        places.clear();
+        signature.clear();
+    }
+
+    private long instants(long spanNs) {
+        return flashers.stream().mapToLong(flasher -> flasher.instants(spanNs)).sum();
     }
 
     private static long gcd(long a, long b) {
@@ -119,8 +143,8 @@ final class FlashCombinations {
     /** Lays out a window that begins at a time (s). */
     void moveTo(double timeS) {
         fromNs = Math.round(timeS * 1e9);
-        long minuteEdges = Math.max(1, edges(LONGEST_CYCLE_NS));
-        cycleNs = Math.min(LONGEST_WINDOW_NS, LONGEST_CYCLE_NS / minuteEdges * MOST_EDGES);
+        long inAMinute = Math.max(1, instants(LONGEST_CYCLE_NS));
+        cycleNs = Math.min(LONGEST_WINDOW_NS, LONGEST_CYCLE_NS / inAMinute * MOST_IN_A_WINDOW);
         layOut(true);
     }
 
@@ -129,13 +153,51 @@ final class FlashCombinations {
         if (averaged.isEmpty()) {
             return;
         }
-        long[] starts = starts(window);
-        ends = new long[starts.length];
-        combination = new int[starts.length];
-        for (int s = 0; s < starts.length; s++) {
-            ends[s] = s + 1 < starts.length ? starts[s + 1] : starts[0] + cycleNs;
-            combination[s] = number(signature(starts[s] + ONE_INSTANT_NS));
+        for (int i = 0; i < flashers.size(); i++) {
+            flashers.get(i).seek(fromNs);
+            flashers.get(i).sign(signature, i);
         }
+        long endNs = fromNs + cycleNs;
+        long[] found = new long[64];
+        int[] lit = new int[64];
+        int size = 0;
+        for (long startNs = window ? fromNs : nextNs(); startNs < endNs; startNs = nextNs()) {
+            if (size == found.length) {
+                found = Arrays.copyOf(found, 2 * size);
+                lit = Arrays.copyOf(lit, 2 * size);
+            }
+            found[size] = startNs;
+            lit[size] = number(startNs + ONE_INSTANT_NS);
+            size++;
+        }
+        combination = Arrays.copyOf(lit, size);
+        ends = new long[size];
+        System.arraycopy(found, 1, ends, 0, size - 1);
+        ends[size - 1] = found[0] + cycleNs;
+    }
+
+    /** Next instant at which one of them changes (ns). */
+    private long nextNs() {
+        long nextNs = Long.MAX_VALUE;
+        for (int i = 0; i < flashers.size(); i++) {
+            nextNs = Math.min(nextNs, flashers.get(i).nextNs());
+        }
+        return nextNs;
+    }
+
+    /** Passes all changes up to a time; the number of the combination then lit. */
+    private int number(long timeNs) {
+        for (int i = 0; i < flashers.size(); i++) {
+            if (flashers.get(i).passTo(timeNs)) {
+                flashers.get(i).sign(signature, i);
+            }
+        }
+        Integer known = numbers.get(signature);
+        if (known == null) {
+            known = numbers.size();
+            numbers.put((BitSet) signature.clone(), known);
+        }
+        return known;
     }
 
     FlashPattern pattern() {
@@ -146,14 +208,8 @@ final class FlashCombinations {
                 .filter(circuit -> averaged.stream().anyMatch(circuit.loads::contains))
                 .toList();
         List<CircuitDraw[]> draws = new ArrayList<>();
-        for (BitSet signature : numbers.keySet()) {
-            Map<LoadState, Double> factors = new HashMap<>();
-            for (int i = 0; i < averaged.size(); i++) {
-                LoadState load = averaged.get(i);
-                double multiple = signature.get(2 * i + 1) ? load.load.inrush().multipleFactor() : 1;
-                factors.put(load, signature.get(2 * i) ? multiple : 0.0);
-            }
-            ToDoubleFunction<LoadState> factor = load -> factors.getOrDefault(load, load.presentFactor());
+        for (BitSet lit : numbers.keySet()) {
+            ToDoubleFunction<LoadState> factor = load -> factor(load, lit);
             draws.add(varied.stream().map(circuit -> circuit.drawing(factor)).toArray(CircuitDraw[]::new));
         }
         long slowestNs =
@@ -161,62 +217,13 @@ final class FlashCombinations {
         return new FlashPattern(new FlashPattern.Layout(cycleNs, repeats, slowestNs), ends, combination, draws, varied);
     }
 
-    private int number(BitSet signature) {
-        Integer known = numbers.putIfAbsent(signature, numbers.size());
-        return known == null ? numbers.size() - 1 : known;
-    }
-
-    /** Starts of the segments (ns): all edges and ends of inrush, those within an instant as one. */
-    private long[] starts(boolean window) {
-        TreeSet<Long> all = new TreeSet<>();
-        if (window) {
-            all.add(fromNs);
+    /** Multiple of its rated current that a load draws in a combination. */
+    private double factor(LoadState load, BitSet lit) {
+        Integer place = places.get(load);
+        if (place == null) {
+            return load.presentFactor();
         }
-        for (LoadState load : averaged) {
-            FlashCycle cycle = (FlashCycle) load.cycle;
-            long firstTurnNs = fromNs - fromNs % cycle.periodNs() - (window ? cycle.periodNs() : 0);
-            for (long turn = firstTurnNs; turn < fromNs + cycleNs; turn += cycle.periodNs()) {
-                for (int e = 0; e < cycle.edges(); e++) {
-                    add(all, turn + cycle.edgeNs(e), window);
-                    if (cycle.isLitAfter(e) && load.surgeNs() > 0) {
-                        add(all, turn + cycle.edgeNs(e) + load.surgeNs(), window);
-                    }
-                }
-            }
-        }
-        List<Long> starts = new ArrayList<>();
-        for (long atNs : all) {
-            if (starts.isEmpty() || atNs > starts.get(starts.size() - 1) + ONE_INSTANT_NS) {
-                starts.add(atNs);
-            }
-        }
-        return starts.stream().mapToLong(Long::longValue).toArray();
-    }
-
-    /** Adds an instant: of a window if it lies inside; of a cycle in any case, for what lies past its end comes round. */
-    private void add(Set<Long> all, long atNs, boolean window) {
-        if (!window) {
-            all.add(atNs % cycleNs);
-        } else if (atNs > fromNs && atNs < fromNs + cycleNs) {
-            all.add(atNs);
-        }
-    }
-
-    /** Two bits for each load at a time within the cycle: lit, and still in its inrush. */
-    private BitSet signature(long atNs) {
-        BitSet bits = new BitSet();
-        for (int i = 0; i < averaged.size(); i++) {
-            LoadState load = averaged.get(i);
-            FlashCycle cycle = (FlashCycle) load.cycle;
-            long phaseNs = atNs % cycle.periodNs();
-            int last = cycle.edges() - 1;
-            for (int e = 0; e < cycle.edges() && cycle.edgeNs(e) <= phaseNs; e++) {
-                last = e;
-            }
-            long sinceNs = Math.floorMod(phaseNs - cycle.edgeNs(last), cycle.periodNs());
-            bits.set(2 * i, cycle.isLitAfter(last));
-            bits.set(2 * i + 1, cycle.isLitAfter(last) && sinceNs < load.surgeNs());
-        }
-        return bits;
+        double multiple = lit.get(2 * place + 1) ? load.load.inrush().multipleFactor() : 1;
+        return lit.get(2 * place) ? multiple : 0;
     }
 }

@@ -54,6 +54,10 @@ final class LongStep {
     private double lastS;
 
     private boolean goesOn;
+    /** Share of the capacity by which the last round moved the step's end. */
+    private double movedShare;
+    /** Share of the usual tolerance that the present solutions are off their parabola; below 0: not asked yet. */
+    private double bentShare;
     /** Share of the tolerances that is asked at present. */
     private double tolerance = 1;
 
@@ -131,10 +135,11 @@ final class LongStep {
         goesOn = true;
     }
 
-    /** Tries the same step again with a share of the tolerance; as long as that allows (s). */
+    /** Makes the step found as exact as a share of the tolerance asks, shorter where it must be; its length (s). */
     double refine(double longestS, double share) {
         tolerance = share;
-        double refinedS = find(longestS, 0.02 * longestS);
+        boolean goodAlready = longestS == lengthS && settled() <= 1;
+        double refinedS = goodAlready ? lengthS : find(longestS, 0.02 * longestS);
         tolerance = 1;
         return refinedS > 0 ? refinedS : find(0.02 * longestS, 0.01 * longestS);
     }
@@ -169,8 +174,13 @@ final class LongStep {
         }
         move(middleState, 0.5);
         move(endState, 1);
-        double moved = Double.POSITIVE_INFINITY;
-        for (int i = 0; i < MOST_ROUNDS && moved > tolerance * SAME_STATE; i++) {
+        movedShare = Double.POSITIVE_INFINITY;
+        return settled();
+    }
+
+    /** Goes round until guess and result agree; share of what is allowed that the step used, above 1: too long. */
+    private double settled() {
+        for (int i = 0; i < MOST_ROUNDS && movedShare > tolerance * SAME_STATE; i++) {
             if (!solveAhead()) {
                 return Double.POSITIVE_INFINITY;
             }
@@ -179,14 +189,19 @@ final class LongStep {
             currents.fit(start, middle, end);
             move(middleState, 0.5);
             move(endState, 1);
-            moved = Currents.movedShare(endState.starter(), before);
+            movedShare = Currents.movedShare(endState.starter(), before);
             if (batteries.areTwo()) {
-                moved = Math.max(moved, Currents.movedShare(endState.auxiliary(), beforeX));
+                movedShare = Math.max(movedShare, Currents.movedShare(endState.auxiliary(), beforeX));
             }
+            bentShare = -1;
         }
         boolean full = Currents.passesFull(batteries.starter(), endState.starter())
                 || (batteries.areTwo() && Currents.passesFull(batteries.auxiliary(), endState.auxiliary()));
-        return moved > tolerance * SAME_STATE || full ? FAR_TOO_LONG : bent() / tolerance;
+        if (movedShare > tolerance * SAME_STATE || full) {
+            return FAR_TOO_LONG;
+        }
+        bentShare = bentShare < 0 ? bent() : bentShare;
+        return bentShare / tolerance;
     }
 
     private boolean solveAhead() {
@@ -241,6 +256,26 @@ final class LongStep {
     /** Fills in what holds in a combination at a share of the step. */
     void at(int combination, double share, OperatingPoint point) {
         point.bend(start.points[combination], middle.points[combination], end.points[combination], share);
+    }
+
+    /** Fills in what devices sense in a combination at a share of the step. */
+    void sensedAt(int combination, double share, OperatingPoint point) {
+        point.bendSensed(start.points[combination], middle.points[combination], end.points[combination], share);
+    }
+
+    /** What holds in a combination at a share of the step: what was solved for, or what is filled in. */
+    OperatingPoint pointAt(int combination, double share, OperatingPoint between) {
+        if (share == 0) {
+            return start.points[combination];
+        }
+        if (share == 0.5) {
+            return middle.points[combination];
+        }
+        if (share == 1) {
+            return end.points[combination];
+        }
+        at(combination, share, between);
+        return between;
     }
 
     /** The batteries at a share of the step; valid until asked again. */

@@ -56,9 +56,14 @@ final class Walk {
 
     /** Goes through a step as far as nothing acts; the time reached (s). */
     double through(LongStep next) {
+        return through(next, next.startS());
+    }
+
+    /** As {@link #through(LongStep)}, from a time within the step (s). */
+    double through(LongStep next, double fromS) {
         step = next;
         pattern = next.pattern();
-        atS = next.startS();
+        atS = fromS;
         double endS = next.startS() + next.lengthS();
         double pieceS = pattern.isSteady() ? next.lengthS() / PIECES : Double.POSITIVE_INFINITY;
         boolean mayRepeat = !pattern.isSteady() && pattern.repeats() && calm.mayRepeat(atS);
@@ -91,10 +96,10 @@ final class Walk {
     private boolean show(double toS) {
         int combination = pattern.combination();
         double lengthS = toS - atS;
-        step.at(combination, share(atS), from);
+        step.sensedAt(combination, share(atS), from);
         lift(from, ripple.atV(combination));
         ripple.advance(combination, lengthS);
-        step.at(combination, share(toS), to);
+        step.sensedAt(combination, share(toS), to);
         lift(to, ripple.atV(combination));
         if (actions.firstS(lengthS, from, to, engine.runs()) <= lengthS
                 || watch.firstS(atS, lengthS, from, to, engine) <= lengthS) {

@@ -90,6 +90,7 @@ public final class NodeSolver {
      */
     public Outcome solve(BatteryWork battery, double sourceMaxA, double setPointV, NodePoint guess) {
         look(battery);
+        double guessA = guess.mainA;
         double sourceA = 0;
         if (sourceMaxA > 0) {
             double askedA = regulate(setPointV, guess);
@@ -98,18 +99,16 @@ public final class NodeSolver {
             }
             sourceA = askedA < 0 ? 0 : sourceMaxA;
         }
+        // mostly the battery gives what it gave, or nearly: no need to ask first whether it gives at all
+        if (guessA > 0 && mayDischarge && discharging(guessA, sourceA, guess) == Outcome.SOLVED) {
+            return Outcome.SOLVED;
+        }
         if (!drawAt(idleV)) {
             return Outcome.CIRCUIT_COLLAPSED;
         }
         double surplusA = sourceA + givenA - loadA;
-        if (surplusA < 0 && !mayDischarge) {
-            return Outcome.NODE_COLLAPSED;
-        }
         if (surplusA < 0) {
-            double coldA = -surplusA;
-            double warmA = guess.nodeV > FLOOR_V && drawAt(guess.nodeV) ? Math.max(0, loadA - sourceA - givenA) : coldA;
-            Outcome warm = discharging(warmA, sourceA, guess);
-            return warm == Outcome.SOLVED || warmA == coldA ? warm : discharging(coldA, sourceA, guess);
+            return mayDischarge ? discharging(-surplusA, sourceA, guess) : Outcome.NODE_COLLAPSED;
         }
         if (surplusA <= terminal.gassingA(idleV)) {
             return accept(guess, idleV, 0, surplusA, sourceA, -chargingSlope());
@@ -172,6 +171,8 @@ public final class NodeSolver {
             }
             if (missingA < 0) {
                 belowA = Math.max(belowA, mainA);
+            } else if (mainA == 0) {
+                return Outcome.NODE_COLLAPSED;
             }
             double nextA = Math.max(0, mainA - missingA / slope);
             mainA = nextA < beyondA ? nextA : 0.5 * (belowA + beyondA);

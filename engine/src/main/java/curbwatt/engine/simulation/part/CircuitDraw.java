@@ -70,6 +70,11 @@ public final class CircuitDraw {
     public boolean solve(double nodeV) {
         if (feedOhm == 0) {
             farV = nodeV;
+        } else if (others.isEmpty() && powerW == 0) {
+            farV = (nodeV - feedOhm * constantA) / (1 + feedOhm * conductanceS);
+            if (farV <= 0) {
+                return fail(nodeV);
+            }
         } else if (others.isEmpty()) {
             double reachV = nodeV - feedOhm * constantA;
             double widening = 1 + feedOhm * conductanceS;

@@ -2,6 +2,7 @@ package curbwatt.engine.simulation.part;
 
 import curbwatt.engine.simulation.clock.Reading;
 import curbwatt.engine.vehicle.Circuit;
+import curbwatt.engine.wiring.InstalledFuse;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 
@@ -22,6 +23,9 @@ public final class CircuitState {
 
     public boolean disconnected;
     public boolean collapsed;
+    /** Current up to which its fuse, if it has one, never opens (A). */
+    private final double fuseHoldsA;
+
     private boolean fuseOpen;
     private double fuseHeat;
     private final Reading farReading = new Reading(0);
@@ -30,6 +34,7 @@ public final class CircuitState {
         this.circuit = circuit;
         loads = circuit.loads().stream().map(LoadState::new).toList();
         hasDropOuts = circuit.loads().stream().anyMatch(load -> load.dropOut().isPossible());
+        fuseHoldsA = circuit.fuse().map(InstalledFuse::effectiveA).orElse(Double.POSITIVE_INFINITY);
         present = new CircuitDraw(circuit.feedOhm());
         now = present;
         allLit = new CircuitDraw(circuit.feedOhm());
@@ -94,14 +99,15 @@ public final class CircuitState {
 
     /** Time until its fuse opens at a current; positive infinity: it holds, or there is none (s). */
     public double fuseOpensInS(double currentA) {
-        return circuit.fuse().isEmpty() || fuseOpen
+        return Math.abs(currentA) <= fuseHoldsA || fuseOpen
                 ? Double.POSITIVE_INFINITY
                 : circuit.fuse().get().opensInS(fuseHeat, currentA);
     }
 
     /** Lets a current warm the fuse for a time. */
     public void warmFuse(double currentA, double durationS) {
-        if (circuit.fuse().isPresent() && !fuseOpen) {
+        boolean staysCold = fuseHeat == 0 && Math.abs(currentA) <= fuseHoldsA;
+        if (!staysCold && circuit.fuse().isPresent() && !fuseOpen) {
             fuseHeat = circuit.fuse().get().heatAfter(fuseHeat, currentA, durationS);
         }
     }

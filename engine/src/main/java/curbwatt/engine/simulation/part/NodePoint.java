@@ -43,6 +43,13 @@ public final class NodePoint {
         stiffnessOhm = to.stiffnessOhm;
     }
 
+    /** Becomes a sum of three solutions in what devices sense. */
+    void bendSensed(NodePoint from, NodePoint middle, NodePoint to, double a, double b, double c) {
+        nodeV = a * from.nodeV + b * middle.nodeV + c * to.nodeV;
+        mainA = a * from.mainA + b * middle.mainA + c * to.mainA;
+        gasA = a * from.gasA + b * middle.gasA + c * to.gasA;
+    }
+
     /** Adds so much of another one. */
     void add(NodePoint other, double share) {
         nodeV += share * other.nodeV;

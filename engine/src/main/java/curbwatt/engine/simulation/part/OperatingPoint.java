@@ -78,6 +78,19 @@ public final class OperatingPoint {
         }
     }
 
+    /** As {@link #bend}, but for nothing else than what devices sense: voltages, and currents of batteries and circuits. */
+    public void bendSensed(OperatingPoint from, OperatingPoint middle, OperatingPoint to, double share) {
+        double a = (1 - share) * (1 - 2 * share);
+        double b = 4 * share * (1 - share);
+        double c = share * (2 * share - 1);
+        starter.bendSensed(from.starter, middle.starter, to.starter, a, b, c);
+        equipment.bendSensed(from.equipment, middle.equipment, to.equipment, a, b, c);
+        for (int i = 0; i < farV.length; i++) {
+            farV[i] = a * from.farV[i] + b * middle.farV[i] + c * to.farV[i];
+            circuitA[i] = a * from.circuitA[i] + b * middle.circuitA[i] + c * to.circuitA[i];
+        }
+    }
+
     /** Becomes nothing, to add to. */
     public void clear() {
         add(this, -1);

@@ -1,0 +1,175 @@
+package curbwatt.engine.simulation.envelope;
+
+import curbwatt.engine.simulation.device.Actions;
+import curbwatt.engine.simulation.device.CalmWatch;
+import curbwatt.engine.simulation.device.EngineWatch;
+import curbwatt.engine.simulation.part.CircuitState;
+import curbwatt.engine.simulation.part.EngineState;
+import curbwatt.engine.simulation.part.OperatingPoint;
+import java.util.List;
+
+/**
+ * Takes a long step past the devices, as far as none of them acts.
+ *
+ * <p>In one of three ways, the cheapest that holds: as a calm time, if their levels lie outside the waveform; as counts that come
+ * to nothing, if flashes interrupt them in time; or by showing them the waveform, segment by segment.
+ */
+final class DevicePass {
+
+    /** Turns of the slowest clock walked through before calm is looked for again; twice as many each time that there was none. */
+    private static final double FEWEST_WALKED_TURNS = 16;
+    /** Share of the usual tolerance that a voltage has where devices look at it. */
+    private static final double FINE = 0.02;
+    /** A delay that ends is left to the time loop from this long before (s). */
+    private static final double BEFORE_S = 1e-3;
+
+    private final LongStep step;
+    private final CalmWatch calm;
+    private final Bounds bounds;
+    private final Walk walk;
+    private final Interruptions interruptions;
+    private final OperatingPoint first;
+    private final OperatingPoint last;
+    private double walkedTurns = FEWEST_WALKED_TURNS;
+    private double resumesS;
+
+    /**
+     * Makes a pass.
+     *
+     * @param toleranceV how far a voltage between solved instants may be off (V)
+     */
+    DevicePass(
+            LongStep step,
+            Actions actions,
+            EngineWatch watch,
+            CalmWatch calm,
+            EngineState engine,
+            List<CircuitState> circuits,
+            double toleranceV) {
+        this.step = step;
+        this.calm = calm;
+        bounds = new Bounds(actions, calm, circuits.size(), toleranceV);
+        walk = new Walk(actions, watch, calm, engine, bounds, circuits);
+        interruptions = new Interruptions(calm);
+        first = new OperatingPoint(circuits.size());
+        last = new OperatingPoint(circuits.size());
+    }
+
+    /** Looks at another pattern. */
+    void begin(FlashPattern pattern) {
+        bounds.begin(pattern);
+    }
+
+    /** From when on another long step may be looked for: before, a device acts that is left to the time loop (s). */
+    double resumesS() {
+        return resumesS;
+    }
+
+    /** Shows the devices a step, as far as none of them acts (s). */
+    double shown(double timeS, double lengthS, double shortestS) {
+        resumesS = timeS;
+        bounds.look(step, 1);
+        double calmS = calmForS(timeS);
+        if (calmS == 0 && isInterrupted(timeS, lengthS)) {
+            return interrupted(timeS, lengthS, shortestS);
+        }
+        double partS = lengthS;
+        if (calmS == 0 && isCalmAtStart(timeS)) {
+            while (calmS == 0 && 0.5 * partS > 2 * shortestS) {
+                partS *= 0.5;
+                bounds.look(step, partS / lengthS);
+                calmS = calmForS(timeS);
+            }
+        }
+        if (calmS == 0 && !calm.mayWalk()) {
+            return 0;
+        }
+        if (calmS - BEFORE_S > shortestS) {
+            partS = Math.min(partS, calmS - BEFORE_S);
+            if (partS < lengthS) {
+                shorten(partS);
+            }
+            if (partS == calmS - BEFORE_S) {
+                resumesS = timeS + calmS + shortestS;
+            }
+            // a step anew solved has other bounds, if only by microvolts
+            if (calmForS(timeS) >= partS) {
+                walkedTurns = FEWEST_WALKED_TURNS;
+                return calm(timeS, partS);
+            }
+            return calm.mayWalk() ? walked(timeS, partS, shortestS) : 0;
+        }
+        bounds.look(step, 1);
+        return walked(timeS, lengthS, shortestS);
+    }
+
+    /** Whether all that could happen in the step is that counts are interrupted. */
+    private boolean isInterrupted(double timeS, double lengthS) {
+        return !step.pattern().isSteady()
+                && calm.mayWalk()
+                && calm.calmIfInterruptedForS(timeS) >= lengthS + BEFORE_S
+                && interruptions.come(step, bounds.marginV());
+    }
+
+    /** Shows the devices a step from the last interruption on: what they counted before it is forgotten (s). */
+    private double interrupted(double timeS, double lengthS, double shortestS) {
+        double fromS = interruptions.fromS();
+        if (fromS > timeS) {
+            // filters go on from what they read there
+            bounds.look(step, (fromS - timeS) / lengthS);
+            step.at(timeS, first);
+            step.at(fromS, last);
+            calm.advance(timeS, fromS, first, last);
+            interruptions.interrupt();
+        }
+        return reached(walk.through(step, fromS) - timeS, timeS, lengthS, shortestS);
+    }
+
+    /** Whether a shorter step could be calm at all. */
+    private boolean isCalmAtStart(double timeS) {
+        bounds.look(step, 0);
+        return calmForS(timeS) > 0;
+    }
+
+    private double calmForS(double timeS) {
+        return calm.mayWalk() ? calm.calmForS(timeS) : 0;
+    }
+
+    private double calm(double timeS, double lengthS) {
+        step.at(timeS, first);
+        step.at(timeS + lengthS - Envelope.BEFORE_EDGE_S, last);
+        calm.advance(timeS, timeS + lengthS, first, last);
+        return lengthS;
+    }
+
+    /** Walks the devices through a step, to where one acts; not far where cycle follows cycle without repeating (s). */
+    private double walked(double timeS, double lengthS, double shortestS) {
+        double partS = lengthS;
+        if (!step.pattern().isSteady() && !(step.pattern().repeats() && calm.mayRepeat(timeS))) {
+            partS = Math.min(
+                    lengthS, Math.max(shortestS, walkedTurns * step.pattern().slowestS()));
+            walkedTurns *= 2;
+        }
+        // here a level is near: a tenth of a millivolt may be a second
+        double fineS = step.refine(partS, FINE);
+        if (fineS == 0) {
+            return 0;
+        }
+        bounds.look(step, 1);
+        return reached(walk.through(step) - timeS, timeS, fineS, shortestS);
+    }
+
+    /** Cuts the step to where a device acts in it (s). */
+    private double reached(double reachedS, double timeS, double lengthS, double shortestS) {
+        if (reachedS > 0 && reachedS < lengthS) {
+            shorten(reachedS);
+            resumesS = timeS + reachedS + shortestS;
+        }
+        return reachedS;
+    }
+
+    private void shorten(double lengthS) {
+        step.shorten(lengthS);
+        bounds.look(step, 1);
+    }
+}

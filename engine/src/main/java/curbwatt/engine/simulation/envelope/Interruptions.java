@@ -1,0 +1,123 @@
+package curbwatt.engine.simulation.envelope;
+
+import curbwatt.engine.simulation.clock.LevelCount;
+import curbwatt.engine.simulation.clock.LevelTimer;
+import curbwatt.engine.simulation.device.CalmWatch;
+import curbwatt.engine.simulation.network.SenseTap;
+import curbwatt.engine.simulation.part.OperatingPoint;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Counts that flashes interrupt before their delay is over.
+ *
+ * <p>A level may lie within the waveform for an hour: each flash dips below it, each pause is above. What a device without a
+ * filter has counted in that hour is of no interest but for the last interruption, if the longest stretch without one is shorter
+ * than the delay. A combination interrupts a count if its voltage is plainly on the other side of the level throughout the step.
+ */
+final class Interruptions {
+
+    private final CalmWatch calm;
+    private final List<LevelTimer> timers = new ArrayList<>();
+    private boolean[] interrupts = new boolean[0];
+    private LongStep step;
+    private double marginV;
+    private boolean inTime;
+    private double fromS;
+
+    Interruptions(CalmWatch calm) {
+        this.calm = calm;
+    }
+
+    /**
+     * Whether every count whose level lies within the waveform of a step is interrupted in time.
+     *
+     * @param deviationV by how much a voltage may be off its parabola (V)
+     */
+    boolean come(LongStep next, double deviationV) {
+        step = next;
+        marginV = deviationV;
+        timers.clear();
+        inTime = true;
+        fromS = step.startS() + step.lengthS();
+        calm.countsWithin(step.startS(), this::look);
+        return inTime;
+    }
+
+    /** From when in the step found the devices have to be shown the waveform: what was counted before was interrupted (s). */
+    double fromS() {
+        return fromS;
+    }
+
+    /** Lets cutoffs forget what the counts in question had reached. */
+    void interrupt() {
+        timers.forEach(LevelTimer::reset);
+    }
+
+    private void look(LevelCount count, SenseTap tap, double errorV) {
+        if (inTime) {
+            findInterrupting(tap, count, errorV);
+            inTime = comeInTime(count);
+        }
+        if (inTime) {
+            fromS = Math.min(fromS, lastFromS());
+            if (count instanceof LevelTimer timer) {
+                timers.add(timer);
+            }
+        }
+    }
+
+    private void findInterrupting(SenseTap tap, LevelCount count, double errorV) {
+        int size = step.pattern().size();
+        if (interrupts.length != size) {
+            interrupts = new boolean[size];
+        }
+        for (int k = 0; k < size; k++) {
+            double startV = voltageV(step.start(), k, tap);
+            double middleV = voltageV(step.middle(), k, tap);
+            double endV = voltageV(step.end(), k, tap);
+            double bandV = marginV + Bounds.outside(startV, middleV, endV);
+            double lowV = Math.min(startV, Math.min(middleV, endV)) - bandV + errorV;
+            double highV = Math.max(startV, Math.max(middleV, endV)) + bandV + errorV;
+            interrupts[k] = count.isInterruptedBy(lowV, highV);
+        }
+    }
+
+    private static double voltageV(Stage stage, int combination, SenseTap tap) {
+        OperatingPoint point = stage.points[combination];
+        return tap.voltageV(point);
+    }
+
+    /** Whether no stretch without an interruption is as long as the delay; of what repeats two cycles tell. */
+    private boolean comeInTime(LevelCount count) {
+        FlashPattern pattern = step.pattern();
+        double endS = step.startS() + step.lengthS();
+        double lookedS = Math.min(endS, step.startS() + 2 * pattern.cycleS());
+        double countedS = count.countedS();
+        boolean any = false;
+        double atS = step.startS();
+        pattern.seek(atS);
+        while (lookedS - atS > 1e-6) {
+            double toS = Math.min(pattern.endS(), lookedS);
+            boolean interrupted = interrupts[pattern.combination()];
+            any |= interrupted;
+            countedS = interrupted ? 0 : countedS + toS - atS;
+            if (countedS >= count.delayS()) {
+                return false;
+            }
+            atS = toS;
+            pattern.next();
+        }
+        return any;
+    }
+
+    /** Beginning of the last interruption of a step (s). */
+    private double lastFromS() {
+        FlashPattern pattern = step.pattern();
+        pattern.seek(step.startS() + step.lengthS() - Envelope.BEFORE_EDGE_S);
+        while (!interrupts[pattern.combination()]) {
+            pattern.previous();
+        }
+        return Math.max(step.startS(), pattern.startS());
+    }
+}
