@@ -199,7 +199,7 @@ public final class EngineWatch {
                 : dueS(device.actsAtS(now), timeS);
     }
 
-    /** As {@link #calmForS}, for wishes but those that {@link #wishesWithin} tells: they are taken to come to nothing. */
+    /** As {@link #calmForS}, as if wishes for a voltage that lies within the bounds came to nothing. */
     double calmIfInterruptedForS(double timeS, OperatingPoint lowest, OperatingPoint highest, EngineState engine) {
         double calmS = Double.POSITIVE_INFINITY;
         boolean idleWaits = idleWish(timeS, engine)

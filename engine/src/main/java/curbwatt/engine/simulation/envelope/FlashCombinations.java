@@ -5,10 +5,7 @@ import curbwatt.engine.simulation.part.CircuitState;
 import curbwatt.engine.simulation.part.LoadBank;
 import curbwatt.engine.simulation.part.LoadState;
 import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.BitSet;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.ToDoubleFunction;
@@ -33,8 +30,6 @@ final class FlashCombinations {
     private static final long LONGEST_WINDOW_NS = 600_000_000_000L;
     /** Most combinations that are solved for. */
     private static final int MOST_COMBINATIONS = 160;
-    /** Edges within this time are one instant, as in {@link LoadBank} (ns). */
-    private static final long ONE_INSTANT_NS = 1000;
 
     private final LoadBank bank;
     private final List<LoadState> averaged = new ArrayList<>();
@@ -43,13 +38,10 @@ final class FlashCombinations {
     /** Which of the flashers each averaged load follows. */
     private final Map<LoadState, Integer> places = new HashMap<>();
 
-    private final BitSet signature = new BitSet();
-    private final Map<BitSet, Integer> numbers = new LinkedHashMap<>();
+    private FlashMerge merge = new FlashMerge(List.of());
     private final boolean repeats;
     private long cycleNs = 1;
     private long fromNs;
-    private long[] ends = new long[0];
-    private int[] combination = {0};
 
     /** Looks at the loads that are on at a time (s). */
     FlashCombinations(LoadBank bank, double timeS) {
@@ -66,11 +58,12 @@ final class FlashCombinations {
         }
         List<LoadState> common = List.copyOf(averaged);
         long commonCycleNs = cycleNs;
-        boolean together = !uncommon.isEmpty();
+        uncommon.forEach(this::average);
+        boolean together = !uncommon.isEmpty() && flashers.size() <= FlashMerge.MOST_FLASHERS;
         if (together) {
-            uncommon.forEach(this::average);
+            merge = new FlashMerge(flashers);
             moveTo(timeS);
-            together = numbers.size() <= MOST_COMBINATIONS;
+            together = merge.size() <= MOST_COMBINATIONS;
         }
         repeats = !together;
         if (repeats) {
@@ -79,6 +72,7 @@ final class FlashCombinations {
             others.addAll(uncommon);
             cycleNs = commonCycleNs;
             fromNs = 0;
+            merge = new FlashMerge(flashers);
             layOut(false);
         }
     }
@@ -87,10 +81,10 @@ final class FlashCombinations {
     private boolean joins(LoadState load) {
         long periodNs = load.cycle.periodNs();
         long commonNs = periodNs / gcd(cycleNs, periodNs) * cycleNs;
-        Flasher own = new Flasher(load);
         boolean known = flashers.stream().anyMatch(flasher -> flasher.isFollowedBy(load));
         boolean joins = commonNs <= LONGEST_CYCLE_NS
-                && instants(commonNs) + (known ? 0 : own.instants(commonNs)) <= MOST_IN_A_CYCLE;
+                && flashers.size() + (known ? 0 : 1) <= FlashMerge.MOST_FLASHERS
+                && instants(commonNs) + (known ? 0 : new Flasher(load).instants(commonNs)) <= MOST_IN_A_CYCLE;
         if (joins) {
             average(load);
             cycleNs = commonNs;
@@ -114,7 +108,6 @@ final class FlashCombinations {
         averaged.clear();
         flashers.clear();
         places.clear();
-        signature.clear();
     }
 
     private long instants(long spanNs) {
@@ -149,55 +142,9 @@ final class FlashCombinations {
     }
 
     private void layOut(boolean window) {
-        numbers.clear();
-        if (averaged.isEmpty()) {
-            return;
+        if (!averaged.isEmpty()) {
+            merge.layOut(fromNs, cycleNs, window);
         }
-        for (int i = 0; i < flashers.size(); i++) {
-            flashers.get(i).seek(fromNs);
-            flashers.get(i).sign(signature, i);
-        }
-        long endNs = fromNs + cycleNs;
-        long[] found = new long[64];
-        int[] lit = new int[64];
-        int size = 0;
-        for (long startNs = window ? fromNs : nextNs(); startNs < endNs; startNs = nextNs()) {
-            if (size == found.length) {
-                found = Arrays.copyOf(found, 2 * size);
-                lit = Arrays.copyOf(lit, 2 * size);
-            }
-            found[size] = startNs;
-            lit[size] = number(startNs + ONE_INSTANT_NS);
-            size++;
-        }
-        combination = Arrays.copyOf(lit, size);
-        ends = new long[size];
-        System.arraycopy(found, 1, ends, 0, size - 1);
-        ends[size - 1] = found[0] + cycleNs;
-    }
-
-    /** Next instant at which one of them changes (ns). */
-    private long nextNs() {
-        long nextNs = Long.MAX_VALUE;
-        for (int i = 0; i < flashers.size(); i++) {
-            nextNs = Math.min(nextNs, flashers.get(i).nextNs());
-        }
-        return nextNs;
-    }
-
-    /** Passes all changes up to a time; the number of the combination then lit. */
-    private int number(long timeNs) {
-        for (int i = 0; i < flashers.size(); i++) {
-            if (flashers.get(i).passTo(timeNs)) {
-                flashers.get(i).sign(signature, i);
-            }
-        }
-        Integer known = numbers.get(signature);
-        if (known == null) {
-            known = numbers.size();
-            numbers.put((BitSet) signature.clone(), known);
-        }
-        return known;
     }
 
     FlashPattern pattern() {
@@ -208,22 +155,28 @@ final class FlashCombinations {
                 .filter(circuit -> averaged.stream().anyMatch(circuit.loads::contains))
                 .toList();
         List<CircuitDraw[]> draws = new ArrayList<>();
-        for (BitSet lit : numbers.keySet()) {
-            ToDoubleFunction<LoadState> factor = load -> factor(load, lit);
+        for (long code : merge.codes()) {
+            ToDoubleFunction<LoadState> factor = load -> factor(load, code);
             draws.add(varied.stream().map(circuit -> circuit.drawing(factor)).toArray(CircuitDraw[]::new));
         }
         long slowestNs =
                 averaged.stream().mapToLong(load -> load.cycle.periodNs()).max().orElseThrow();
-        return new FlashPattern(new FlashPattern.Layout(cycleNs, repeats, slowestNs), ends, combination, draws, varied);
+        return new FlashPattern(
+                new FlashPattern.Layout(cycleNs, repeats, slowestNs),
+                merge.endsNs(),
+                merge.combinations(),
+                draws,
+                varied);
     }
 
     /** Multiple of its rated current that a load draws in a combination. */
-    private double factor(LoadState load, BitSet lit) {
+    private double factor(LoadState load, long code) {
         Integer place = places.get(load);
         if (place == null) {
             return load.presentFactor();
         }
-        double multiple = lit.get(2 * place + 1) ? load.load.inrush().multipleFactor() : 1;
-        return lit.get(2 * place) ? multiple : 0;
+        int state = merge.state(code, place);
+        double multiple = Flasher.surges(state) ? load.load.inrush().multipleFactor() : 1;
+        return Flasher.isLit(state) ? multiple : 0;
     }
 }

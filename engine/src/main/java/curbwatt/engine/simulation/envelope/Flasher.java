@@ -3,20 +3,24 @@ package curbwatt.engine.simulation.envelope;
 import curbwatt.engine.simulation.clock.FlashCycle;
 import curbwatt.engine.simulation.part.LoadState;
 import java.util.Arrays;
-import java.util.BitSet;
 
 /** One pattern of flashes, which any number of loads may follow, with a place in it that moves along. */
 final class Flasher {
+
+    /** Number of states. */
+    static final int STATES = 3;
+
+    private static final int DARK = 0;
+    private static final int LIT = 1;
+    private static final int SURGING = 2;
 
     private final FlashCycle cycle;
     private final long surgeNs;
     private final long periodNs;
     /** Instants within the period at which something changes (ns), rising. */
     private final long[] atNs;
-    /** Whether it is lit after each of them. */
-    private final boolean[] lit;
-    /** Whether its inrush runs after each of them. */
-    private final boolean[] surges;
+    /** What it does after each of them. */
+    private final int[] states;
 
     private int next;
     private long turnNs;
@@ -37,12 +41,12 @@ final class Flasher {
         }
         atNs = Arrays.copyOf(at, instants);
         Arrays.sort(atNs);
-        lit = new boolean[instants];
-        surges = new boolean[instants];
+        states = new int[instants];
         for (int i = 0; i < instants; i++) {
             int last = lastEdge(atNs[i]);
-            lit[i] = cycle.isLitAfter(last);
-            surges[i] = lit[i] && Math.floorMod(atNs[i] - cycle.edgeNs(last), periodNs) < surgeNs;
+            boolean surges = Math.floorMod(atNs[i] - cycle.edgeNs(last), periodNs) < surgeNs;
+            int whenLit = surges ? SURGING : LIT;
+            states[i] = cycle.isLitAfter(last) ? whenLit : DARK;
         }
     }
 
@@ -84,15 +88,12 @@ final class Flasher {
         return turnNs + atNs[next];
     }
 
-    /** Passes all that changes up to a time (ns); true: there was something. */
-    boolean passTo(long timeNs) {
-        boolean passed = false;
+    /** Passes all that changes up to a time (ns). */
+    void passTo(long timeNs) {
         while (nextNs() <= timeNs) {
             next++;
             comeRound();
-            passed = true;
         }
-        return passed;
     }
 
     private void comeRound() {
@@ -102,10 +103,18 @@ final class Flasher {
         }
     }
 
-    /** Writes its two bits: lit, and still in its inrush. */
-    void sign(BitSet bits, int place) {
-        int last = next == 0 ? atNs.length - 1 : next - 1;
-        bits.set(2 * place, lit[last]);
-        bits.set(2 * place + 1, surges[last]);
+    /** What it does at present: one of {@value #STATES} states. */
+    int state() {
+        return states[next == 0 ? states.length - 1 : next - 1];
+    }
+
+    /** Whether it is lit in a state. */
+    static boolean isLit(int state) {
+        return state != DARK;
+    }
+
+    /** Whether its inrush runs in a state. */
+    static boolean surges(int state) {
+        return state == SURGING;
     }
 }

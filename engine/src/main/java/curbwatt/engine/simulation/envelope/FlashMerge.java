@@ -1,0 +1,151 @@
+package curbwatt.engine.simulation.envelope;
+
+import java.util.Arrays;
+import java.util.List;
+
+/**
+ * The segments that several flashers make together: between two instants at which one of them changes, one combination of their
+ * states holds.
+ *
+ * <p>A combination is written as one number, a digit for each flasher, and known by the place at which it was first met.
+ */
+final class FlashMerge {
+
+    /** More do not fit in the digits of a whole number of 64 bits. */
+    static final int MOST_FLASHERS = 39;
+
+    /** Changes within this time are one instant, as for the loads (ns). */
+    private static final long ONE_INSTANT_NS = 1000;
+
+    private final Flasher[] flashers;
+    private final long[] weights;
+    private final int[] states;
+    private final long[] nextNs;
+    private long code;
+    /** Codes met, rising, and the place at which each was first met. */
+    private long[] codes = new long[8];
+
+    private int[] places = new int[8];
+    private int met;
+
+    private long[] endNs = new long[64];
+    private int[] combination = new int[64];
+    private int segments;
+
+    FlashMerge(List<Flasher> together) {
+        flashers = together.toArray(Flasher[]::new);
+        weights = new long[flashers.length];
+        states = new int[flashers.length];
+        nextNs = new long[flashers.length];
+        for (int i = 0; i < weights.length; i++) {
+            weights[i] = i == 0 ? 1 : weights[i - 1] * Flasher.STATES;
+        }
+    }
+
+    /**
+     * Lays out the segments of a time.
+     *
+     * @param isWindow whether a segment begins with the time; otherwise the first begins at the first change, and the last goes on
+     *     until then
+     */
+    void layOut(long fromNs, long lengthNs, boolean isWindow) {
+        met = 0;
+        segments = 0;
+        seek(fromNs);
+        long firstNs = isWindow ? fromNs : earliestNs();
+        long startNs = firstNs;
+        while (startNs < fromNs + lengthNs) {
+            passTo(startNs + ONE_INSTANT_NS);
+            startNs = earliestNs();
+            add(Math.min(startNs, firstNs + lengthNs), place());
+        }
+        endNs[segments - 1] = firstNs + lengthNs;
+    }
+
+    private void seek(long timeNs) {
+        code = 0;
+        for (int i = 0; i < flashers.length; i++) {
+            flashers[i].seek(timeNs);
+            nextNs[i] = flashers[i].nextNs();
+            states[i] = flashers[i].state();
+            code += weights[i] * states[i];
+        }
+    }
+
+    private long earliestNs() {
+        long earliestNs = Long.MAX_VALUE;
+        for (long ownNs : nextNs) {
+            earliestNs = Math.min(earliestNs, ownNs);
+        }
+        return earliestNs;
+    }
+
+    private void passTo(long timeNs) {
+        for (int i = 0; i < flashers.length; i++) {
+            if (nextNs[i] <= timeNs) {
+                flashers[i].passTo(timeNs);
+                nextNs[i] = flashers[i].nextNs();
+                int state = flashers[i].state();
+                code += weights[i] * (state - states[i]);
+                states[i] = state;
+            }
+        }
+    }
+
+    /** Place of the present combination among those met. */
+    private int place() {
+        int found = Arrays.binarySearch(codes, 0, met, code);
+        if (found >= 0) {
+            return places[found];
+        }
+        if (met == codes.length) {
+            codes = Arrays.copyOf(codes, 2 * met);
+            places = Arrays.copyOf(places, 2 * met);
+        }
+        int at = -found - 1;
+        System.arraycopy(codes, at, codes, at + 1, met - at);
+        System.arraycopy(places, at, places, at + 1, met - at);
+        codes[at] = code;
+        places[at] = met;
+        return met++;
+    }
+
+    private void add(long untilNs, int place) {
+        if (segments == endNs.length) {
+            endNs = Arrays.copyOf(endNs, 2 * segments);
+            combination = Arrays.copyOf(combination, 2 * segments);
+        }
+        endNs[segments] = untilNs;
+        combination[segments] = place;
+        segments++;
+    }
+
+    /** Number of combinations met. */
+    int size() {
+        return met;
+    }
+
+    /** The combinations' codes, by place. */
+    long[] codes() {
+        long[] byPlace = new long[met];
+        for (int i = 0; i < met; i++) {
+            byPlace[places[i]] = codes[i];
+        }
+        return byPlace;
+    }
+
+    /** State of a flasher in a combination. */
+    int state(long combinationCode, int flasher) {
+        return (int) (combinationCode / weights[flasher] % Flasher.STATES);
+    }
+
+    /** End of each segment (ns); the last may lie past the end of the time laid out. */
+    long[] endsNs() {
+        return Arrays.copyOf(endNs, segments);
+    }
+
+    /** Place of each segment's combination. */
+    int[] combinations() {
+        return Arrays.copyOf(combination, segments);
+    }
+}
