@@ -19,12 +19,13 @@ import org.junit.jupiter.api.Test;
 
 /**
  * Measures how long a turn of a knob takes, from the hand to the picture, in a real browser, and what of that each part of
- * the way takes. Prints the middle and the 95th percentile in milliseconds. No build runs it, since its name is not one of a
- * test; {@code docs/performance-page.md} says how to run it.
+ * the way takes. Prints the middle and the 95th percentile as rows of a table. No build runs it, since its name is not one of a
+ * test; {@code .ci/measure-page} does.
  */
 class PageTurns {
 
-    private static final int WARM = 10;
+    /** As many as the command {@code page} runs before anybody asks. */
+    private static final int WARM = 40;
     private static final int TURNS = 40;
 
     /** Turns the trip level and waits each time until what came of it is on the screen. */
@@ -38,7 +39,7 @@ class PageTurns {
               const question = performance.getEntriesByType('resource').filter((each) => each.name.endsWith('/run')).at(-1);
               const parts = question.serverTiming.map((part) => [part.name, part.duration]);
               requestAnimationFrame(() => setTimeout(() => done([
-                ['from the hand to the screen', performance.now() - startMs],
+                ['"lane watch", from the hand to the screen', performance.now() - startMs],
                 ['from the hand to the question', question.startTime - startMs],
                 ['from the question to its answer', question.responseEnd - question.startTime],
                 ...parts.map(([name, ms]) => ['of that, the server: ' + name, ms]),
@@ -78,6 +79,7 @@ class PageTurns {
     void partsOfAnAnswer() {
         Scenarios scenarios = new Scenarios();
         for (String name : List.of("lane-watch", "two-batteries")) {
+            String title = "\"" + name.replace('-', ' ') + "\"";
             String asWritten = DemoScenarios.text(name);
             List<Double> readMs = new ArrayList<>();
             List<Double> runMs = new ArrayList<>();
@@ -97,9 +99,9 @@ class PageTurns {
                     spellMs.add((System.nanoTime() - ranNs) / 1e6);
                 }
             }
-            print(name + ": reading and checking", readMs);
-            print(name + ": running and judging", runMs);
-            print(name + ": spelling the answer", spellMs);
+            print(title + ", no browser: read", readMs);
+            print(title + ", no browser: run", runMs);
+            print(title + ", no browser: spell", spellMs);
         }
     }
 
@@ -111,10 +113,7 @@ class PageTurns {
     private static void print(String what, List<Double> valuesMs) {
         List<Double> sorted = valuesMs.stream().sorted().toList();
         System.out.printf(
-                Locale.ROOT,
-                "%s: %.1f ms in the middle, %.1f ms at the 95th percentile%n",
-                what,
-                sorted.get(sorted.size() / 2),
-                sorted.get((int) (0.95 * sorted.size())));
+                Locale.ROOT, "| %s | %.1f ms | %.1f ms |%n", what, sorted.get(sorted.size() / 2), sorted.get((int)
+                        (0.95 * sorted.size())));
     }
 }
