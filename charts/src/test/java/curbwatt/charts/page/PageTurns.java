@@ -26,6 +26,7 @@ class PageTurns {
 
     /** As many as the command {@code page} runs before anybody asks. */
     private static final int WARM = 40;
+
     private static final int TURNS = 40;
 
     /** Turns the trip level and waits each time until what came of it is on the screen. */
