@@ -3,6 +3,8 @@ package curbwatt.charts.page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * How long each part of an answer took, for the browser's tools and for the measurements: the header {@code Server-Timing}
@@ -11,17 +13,19 @@ import java.util.Locale;
 final class Timing {
 
     private final List<String> parts = new ArrayList<>();
-    private long lastNs = System.nanoTime();
+    private final List<Long> endsNs = new ArrayList<>(List.of(System.nanoTime()));
 
     /** Ends a part: the time since the one before it, or since the question was there. */
     void end(String part) {
-        long nowNs = System.nanoTime();
-        parts.add(String.format(Locale.ROOT, "%s;dur=%.1f", part, (nowNs - lastNs) / 1e6));
-        lastNs = nowNs;
+        parts.add(part);
+        endsNs.add(System.nanoTime());
     }
 
     /** The header's value, durations in milliseconds. */
     String header() {
-        return String.join(", ", parts);
+        return IntStream.range(0, parts.size())
+                .mapToObj(i -> String.format(
+                        Locale.ROOT, "%s;dur=%.1f", parts.get(i), (endsNs.get(i + 1) - endsNs.get(i)) / 1e6))
+                .collect(Collectors.joining(", "));
     }
 }

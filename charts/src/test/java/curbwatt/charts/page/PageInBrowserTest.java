@@ -224,48 +224,6 @@ class PageInBrowserTest {
     }
 
     @Test
-    void anOpenedFileKeepsItsCommentsWhenSomethingIsChanged(@TempDir Path folder) throws IOException {
-        Path own = Files.writeString(folder.resolve("truck.json"), LANE_WATCH);
-        long before = browser.runs();
-        browser.the("file").sendKeys(own.toString());
-        browser.awaitRun(before);
-        browser.the("tab-file").click();
-        assertThat(browser.the("text").getDomProperty("value")).isEqualTo(LANE_WATCH);
-        browser.the("tab-scene").click();
-        browser.turn(TRIP, 11.9);
-        browser.the("tab-file").click();
-        assertThat(browser.the("text").getDomProperty("value")).isEqualTo(withTrip("11.9"));
-        assertThat(browser.text("file-note")).contains("with what was changed here");
-    }
-
-    @Test
-    void commentsInsideWhatWasMadeAnewAreToldOf(@TempDir Path folder) throws IOException {
-        Path own = Files.writeString(
-                folder.resolve("truck.json"),
-                LANE_WATCH.replace("\"stages\": [\"warning\"] }", "\"stages\": [/* all night */ \"warning\"] }"));
-        long before = browser.runs();
-        browser.the("file").sendKeys(own.toString());
-        browser.awaitRun(before);
-        before = browser.runs();
-        browser.the("switch-c0l0").click();
-        browser.awaitRun(before);
-        browser.the("tab-file").click();
-        String text = browser.the("text").getDomProperty("value");
-        assertThat(text).contains("// One battery for everything").doesNotContain("all night");
-        assertThat(verdict(text)).isEqualTo(shown());
-        assertThat(browser.text("file-note")).startsWith("One comment").contains("not kept");
-    }
-
-    @Test
-    void whatIsSavedIsAScenarioOfTheSameVerdict() {
-        browser.turn(TRIP, 11.9);
-        browser.the("tab-file").click();
-        String text = browser.the("text").getDomProperty("value");
-        assertThat(verdict(text)).isEqualTo(shown());
-        assertThat(text).contains("\"tripV\": 11.9").contains("\n  \"vehicle\": {");
-    }
-
-    @Test
     void aReloadKeepsTheState() {
         browser.turn(TRIP, 11.9);
         browser.the("pin").click();
