@@ -48,15 +48,6 @@ final class Currents {
         return battery.removedAh() + battery.totalBoundAh();
     }
 
-    static double movedShare(BatteryWork battery, double beforeAh) {
-        return Math.abs(outOfReachAh(battery) - beforeAh) / battery.battery.capacityAh();
-    }
-
-    /** A battery stops charging when full, in an instant: no parabola goes past that. */
-    static boolean passesFull(BatteryWork from, BatteryWork to) {
-        return from.isFull() != to.isFull();
-    }
-
     /** How far a node's voltage bends on its parabola (V). */
     static double bendV(NodePoint start, NodePoint middle, NodePoint end) {
         return Math.abs(start.nodeV - 2 * middle.nodeV + end.nodeV);

@@ -80,6 +80,8 @@ final class DevicePass {
                 bounds.look(step, partS / lengthS);
                 calmS = calmForS(timeS);
             }
+            // a level is near: the next step will hardly be longer
+            step.propose(partS);
         }
         if (calmS == 0 && !calm.mayWalk()) {
             return 0;

@@ -144,15 +144,15 @@ public final class Envelope {
 
     /** Cuts a step before it becomes doubtful whether the engine would start: edge by edge tells the time (s). */
     private double whileRestartIsPlain(double lengthS, double shortestS) {
-        boolean endIsPlain = calm.isRestartPlain(step.endState());
-        if (endIsPlain && calm.isRestartPlain(step.middleState())) {
+        boolean endIsPlain = calm.isRestartPlain(step.states().end);
+        if (endIsPlain && calm.isRestartPlain(step.states().middle)) {
             return lengthS;
         }
         double plain = 0;
         double doubtful = endIsPlain ? 0.5 : 1;
         while ((doubtful - plain) * lengthS > 0.5 * shortestS) {
             double half = 0.5 * (plain + doubtful);
-            if (calm.isRestartPlain(step.batteriesAt(half))) {
+            if (calm.isRestartPlain(step.states().at(half))) {
                 plain = half;
             } else {
                 doubtful = half;
@@ -204,7 +204,7 @@ public final class Envelope {
      */
     public void take(OperatingPoint end) {
         step.at(step.startS() + step.lengthS() - BEFORE_EDGE_S, end);
-        batteries.takeFrom(step.endState());
+        batteries.takeFrom(step.states().end);
     }
 
     LongStep step() {

@@ -36,10 +36,7 @@ final class LongStep {
     private final EngineState engine;
     private final double toleranceV;
     private final Batteries batteries;
-    private final Batteries middleState;
-    private final Batteries endState;
-    private final Batteries quarterState;
-    private final Currents currents = new Currents();
+    private final MovedBatteries moved;
     private final OperatingPoint quarter;
     private final int circuits;
     private FlashPattern pattern;
@@ -67,9 +64,7 @@ final class LongStep {
         this.batteries = batteries;
         this.toleranceV = toleranceV;
         this.circuits = circuits;
-        middleState = batteries.copy();
-        endState = batteries.copy();
-        quarterState = batteries.copy();
+        moved = new MovedBatteries(batteries, engine);
         quarter = new OperatingPoint(circuits);
     }
 
@@ -120,7 +115,7 @@ final class LongStep {
             middle.guess(start);
             end.guess(start);
         }
-        currents.keep();
+        moved.keepCurrents();
         return find(Math.min(longestS, Math.max(proposedS, shortestS)), shortestS);
     }
 
@@ -133,6 +128,11 @@ final class LongStep {
                     "no operating point on the way of a step that had one, at " + startS + " s");
         }
         goesOn = true;
+    }
+
+    /** Lets the next step begin with no more than a length (s). */
+    void propose(double atMostS) {
+        proposedS = Math.min(proposedS, atMostS);
     }
 
     /** Makes the step found as exact as a share of the tolerance asks, shorter where it must be; its length (s). */
@@ -167,13 +167,7 @@ final class LongStep {
     private double used(double tryS) {
         pattern.shares(startS, startS + lengthS, shares);
         start.average(shares, batteries);
-        if (lastS > 0) {
-            currents.goOn(tryS / lastS);
-        } else {
-            currents.hold(start);
-        }
-        move(middleState, 0.5);
-        move(endState, 1);
+        moved.guess(startS, lengthS, start, lastS > 0 ? tryS / lastS : 0);
         movedShare = Double.POSITIVE_INFINITY;
         return settled();
     }
@@ -184,20 +178,10 @@ final class LongStep {
             if (!solveAhead()) {
                 return Double.POSITIVE_INFINITY;
             }
-            double before = Currents.outOfReachAh(endState.starter());
-            double beforeX = batteries.areTwo() ? Currents.outOfReachAh(endState.auxiliary()) : 0;
-            currents.fit(start, middle, end);
-            move(middleState, 0.5);
-            move(endState, 1);
-            movedShare = Currents.movedShare(endState.starter(), before);
-            if (batteries.areTwo()) {
-                movedShare = Math.max(movedShare, Currents.movedShare(endState.auxiliary(), beforeX));
-            }
+            movedShare = moved.fit(start, middle, end);
             bentShare = -1;
         }
-        boolean full = Currents.passesFull(batteries.starter(), endState.starter())
-                || (batteries.areTwo() && Currents.passesFull(batteries.auxiliary(), endState.auxiliary()));
-        if (movedShare > tolerance * SAME_STATE || full) {
+        if (movedShare > tolerance * SAME_STATE || moved.passFull()) {
             return FAR_TOO_LONG;
         }
         bentShare = bentShare < 0 ? bent() : bentShare;
@@ -206,8 +190,8 @@ final class LongStep {
 
     private boolean solveAhead() {
         // a hair before the end: a switching at the end belongs to the next step
-        boolean solved = middle.solve(network, pattern, middleState, engine, startS + 0.5 * lengthS)
-                && end.solve(network, pattern, endState, engine, startS + lengthS - 2e-6);
+        boolean solved = middle.solve(network, pattern, moved.middle, engine, startS + 0.5 * lengthS)
+                && end.solve(network, pattern, moved.end, engine, startS + lengthS - 2e-6);
         if (solved) {
             middle.average(shares, batteries);
             end.average(shares, batteries);
@@ -230,13 +214,12 @@ final class LongStep {
                 mostV = bendV;
             }
         }
-        move(quarterState, QUARTER);
         at(bent, QUARTER, quarter);
         double starterV = quarter.starter.nodeV;
         double equipmentV = quarter.equipment.nodeV;
         double gasA = quarter.starter.gasA + quarter.equipment.gasA;
         pattern.suppose(bent);
-        network.solve(quarterState, engine, startS + QUARTER * lengthS, quarter);
+        network.solve(moved.at(QUARTER), engine, startS + QUARTER * lengthS, quarter);
         pattern.supposeNothing();
         double offV =
                 Math.max(Math.abs(quarter.starter.nodeV - starterV), Math.abs(quarter.equipment.nodeV - equipmentV));
@@ -244,13 +227,6 @@ final class LongStep {
         return Math.max(
                 offV / toleranceV,
                 offAh / (GASSED_SHARE * batteries.starter().battery.capacityAh()));
-    }
-
-    private void move(Batteries state, double share) {
-        state.takeFrom(batteries);
-        currents.flow(state, share, lengthS);
-        double middleS = startS + 0.5 * share * lengthS;
-        state.warm(engine.airC(middleS), engine.underHoodC(middleS), share * lengthS);
     }
 
     /** Fills in what holds in a combination at a share of the step. */
@@ -278,12 +254,6 @@ final class LongStep {
         return between;
     }
 
-    /** The batteries at a share of the step; valid until asked again. */
-    Batteries batteriesAt(double share) {
-        move(quarterState, share);
-        return quarterState;
-    }
-
     /** What holds at a time in the step, in the combination then lit. */
     void at(double timeS, OperatingPoint point) {
         pattern.seek(timeS);
@@ -306,12 +276,9 @@ final class LongStep {
         return end;
     }
 
-    Batteries middleState() {
-        return middleState;
-    }
-
-    Batteries endState() {
-        return endState;
+    /** The batteries along the step. */
+    MovedBatteries states() {
+        return moved;
     }
 
     double share(int combination) {

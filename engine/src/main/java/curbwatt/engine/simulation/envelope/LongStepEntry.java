@@ -30,8 +30,8 @@ final class LongStepEntry {
         double startS = step.startS();
         double endS = startS + step.lengthS();
         add(book, step.start(), startS, sixthS, batteries);
-        add(book, step.middle(), startS + 3 * sixthS, 4 * sixthS, step.middleState());
-        add(book, step.end(), endS, sixthS, step.endState());
+        add(book, step.middle(), startS + 3 * sixthS, 4 * sixthS, step.states().middle);
+        add(book, step.end(), endS, sixthS, step.states().end);
         occurrences.look(step.pattern(), startS, endS);
         for (int k = 0; k < step.pattern().size(); k++) {
             if (occurrences.occurs(k)) {

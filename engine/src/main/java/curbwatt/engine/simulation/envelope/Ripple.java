@@ -29,7 +29,7 @@ final class Ripple {
 
     /** Begins a step at its start, where the state is the true one. */
     void begin(LongStep step) {
-        begin(step.middle(), step.middleState().starter(), step.middle().starter);
+        begin(step.middle(), step.states().middle.starter(), step.middle().starter);
         swingV = 0;
         if (!step.pattern().isSteady()) {
             swingV = swingV(step);

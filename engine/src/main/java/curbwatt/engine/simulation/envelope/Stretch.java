@@ -36,9 +36,9 @@ final class Stretch {
         endS = toS;
         step.at(fromS, start);
         step.at(toS - Envelope.BEFORE_EDGE_S, end);
-        readings.take(step.batteriesAt(share(fromS)));
+        readings.take(step.states().at(share(fromS)));
         chargeStartFraction = readings.charge();
-        readings.take(step.batteriesAt(share(toS)));
+        readings.take(step.states().at(share(toS)));
         averages.clear();
         averages.note(start);
         averages.note(end);

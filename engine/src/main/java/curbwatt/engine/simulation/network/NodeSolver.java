@@ -2,7 +2,6 @@ package curbwatt.engine.simulation.network;
 
 import curbwatt.engine.battery.Terminal;
 import curbwatt.engine.simulation.part.BatteryWork;
-import curbwatt.engine.simulation.part.CircuitDraw;
 import curbwatt.engine.simulation.part.CircuitState;
 import curbwatt.engine.simulation.part.NodePoint;
 import java.util.List;
@@ -41,10 +40,12 @@ public final class NodeSolver {
     static final int PATIENCE = 9;
 
     private static final double TOLERANCE_A = 4e-12;
+    /** So near that the rest of the way is straight: all curves are left by less than the tolerance. */
+    private static final double NEARLY_A = 2e-7;
     /** Share of the last good voltage at which a circuit on the verge of its own collapse has collapsed. */
     private static final double NEAR_FRACTION = 0.98;
 
-    private final List<CircuitState> circuits;
+    private final NodeDraw drawn;
     private Terminal terminal;
     private double openV;
     private double idleV;
@@ -52,14 +53,9 @@ public final class NodeSolver {
     private double chargingSurface;
     private boolean mayDischarge;
     private double givenA;
-    private double givenW;
-    private double loadA;
-    private double circuitsA;
-    private double loadSlope;
-    private CircuitState failedCircuit;
 
     public NodeSolver(List<CircuitState> circuits) {
-        this.circuits = circuits;
+        drawn = new NodeDraw(circuits);
     }
 
     /** How a solve ended. */
@@ -72,13 +68,13 @@ public final class NodeSolver {
     }
 
     public CircuitState failedCircuit() {
-        return failedCircuit;
+        return drawn.failedCircuit();
     }
 
     /** Gives the node a current from elsewhere (A), and asks a power of it for elsewhere (W), in the next solves. */
     public void give(double currentA, double askedW) {
         givenA = currentA;
-        givenW = askedW;
+        drawn.give(askedW);
     }
 
     /**
@@ -103,10 +99,10 @@ public final class NodeSolver {
         if (guessA > 0 && mayDischarge && discharging(guessA, sourceA, guess) == Outcome.SOLVED) {
             return Outcome.SOLVED;
         }
-        if (!drawAt(idleV)) {
+        if (!drawn.at(idleV)) {
             return Outcome.CIRCUIT_COLLAPSED;
         }
-        double surplusA = sourceA + givenA - loadA;
+        double surplusA = sourceA + givenA - drawn.sumA();
         if (surplusA < 0) {
             return mayDischarge ? discharging(-surplusA, sourceA, guess) : Outcome.NODE_COLLAPSED;
         }
@@ -120,13 +116,13 @@ public final class NodeSolver {
      * Fills in the point at the set-point, and says what it asks of the source (A); infinity: a feed would collapse.
      */
     private double regulate(double setPointV, NodePoint point) {
-        if (!drawAt(setPointV)) {
+        if (!drawn.at(setPointV)) {
             return Double.POSITIVE_INFINITY;
         }
         boolean charges = idleV < setPointV;
         double mainA = currentAt(setPointV, charges, point.mainA);
         double gasA = charges ? terminal.gassingA(setPointV) : 0;
-        accept(point, setPointV, mainA, gasA, loadA - givenA - mainA + gasA, 0);
+        accept(point, setPointV, mainA, gasA, drawn.sumA() - givenA - mainA + gasA, 0);
         return point.sourceA;
     }
 
@@ -158,16 +154,18 @@ public final class NodeSolver {
         for (int i = 0; i < MOST_ITERATIONS && beyondA - belowA > 1e-6; i++) {
             double nodeV = voltageV(mainA);
             double batterySlope = slope(mainA);
-            double slope = nodeV >= FLOOR_V && drawAt(nodeV) ? 1 - loadSlope * batterySlope : 0;
+            double slope = nodeV >= FLOOR_V && drawn.at(nodeV) ? 1 - drawn.slopeAPerV() * batterySlope : 0;
             if (slope <= 0) {
                 // past the fold, or a step too long: the root, if there is one, lies before
                 beyondA = mainA;
                 mainA = 0.5 * (belowA + beyondA);
                 continue;
             }
-            double missingA = mainA + sourceA + givenA - loadA;
-            if (Math.abs(missingA) < TOLERANCE_A * (1 + mainA)) {
-                return accept(point, nodeV, mainA, 0, sourceA, -batterySlope / slope);
+            double missingA = mainA + sourceA + givenA - drawn.sumA();
+            if (Math.abs(missingA) < NEARLY_A) {
+                double restA = -missingA / slope;
+                drawn.follow(restA * batterySlope);
+                return accept(point, nodeV + restA * batterySlope, mainA + restA, 0, sourceA, -batterySlope / slope);
             }
             if (missingA < 0) {
                 belowA = Math.max(belowA, mainA);
@@ -178,7 +176,7 @@ public final class NodeSolver {
             mainA = nextA < beyondA ? nextA : 0.5 * (belowA + beyondA);
         }
         // a circuit that a trifle less would cut off is at fault, not the node
-        return drawAt(NEAR_FRACTION * voltageV(belowA)) ? Outcome.NODE_COLLAPSED : Outcome.CIRCUIT_COLLAPSED;
+        return drawn.at(NEAR_FRACTION * voltageV(belowA)) ? Outcome.NODE_COLLAPSED : Outcome.CIRCUIT_COLLAPSED;
     }
 
     private Outcome charging(double startA, double sourceA, NodePoint point) {
@@ -188,13 +186,13 @@ public final class NodeSolver {
         // halvings alone may have to find a microampere in a hundred amperes
         for (int i = 0; i < 3 * MOST_ITERATIONS; i++) {
             double nodeV = voltageV(Math.min(mainA, 0));
-            if (!drawAt(nodeV)) {
+            if (!drawn.at(nodeV)) {
                 return Outcome.CIRCUIT_COLLAPSED;
             }
             double gasA = terminal.gassingA(nodeV);
-            double missingA = mainA - gasA + sourceA + givenA - loadA;
+            double missingA = mainA - gasA + sourceA + givenA - drawn.sumA();
             double batterySlope = mainA < 0 ? slope(mainA) : chargingSlope();
-            double slope = 1 - (terminal.gassingSlopeAPerV(nodeV) + loadSlope) * batterySlope;
+            double slope = 1 - (terminal.gassingSlopeAPerV(nodeV) + drawn.slopeAPerV()) * batterySlope;
             if (Math.abs(missingA) < TOLERANCE_A * (1 + sourceA + Math.abs(givenA))) {
                 return accept(point, nodeV, mainA, gasA, sourceA, -batterySlope / slope);
             }
@@ -240,7 +238,7 @@ public final class NodeSolver {
                 : slope(point.mainA);
         boolean rests = point.mainA == 0 && (point.nodeV > idleV ? chargingSurface >= 1 : !mayDischarge);
         double gasSlope = point.gasA > 0 ? terminal.gassingSlopeAPerV(point.nodeV) : 0;
-        return loadSlope - (rests ? 0 : 1 / batterySlope) + gasSlope;
+        return drawn.slopeAPerV() - (rests ? 0 : 1 / batterySlope) + gasSlope;
     }
 
     /** A full battery takes a surplus by gassing alone: the voltage at which it does. */
@@ -249,18 +247,18 @@ public final class NodeSolver {
         double aboveV = CEILING_V;
         while (aboveV - belowV > 1e-13 * CEILING_V) {
             double nodeV = 0.5 * (belowV + aboveV);
-            if (!drawAt(nodeV)) {
+            if (!drawn.at(nodeV)) {
                 return Outcome.CIRCUIT_COLLAPSED;
             }
-            if (sourceA + givenA - loadA > terminal.gassingA(nodeV)) {
+            if (sourceA + givenA - drawn.sumA() > terminal.gassingA(nodeV)) {
                 belowV = nodeV;
             } else {
                 aboveV = nodeV;
             }
         }
-        drawAt(belowV);
-        double stiffnessOhm = 1 / (terminal.gassingSlopeAPerV(belowV) + Math.max(0, loadSlope));
-        return accept(point, belowV, 0, sourceA + givenA - loadA, sourceA, stiffnessOhm);
+        drawn.at(belowV);
+        double stiffnessOhm = 1 / (terminal.gassingSlopeAPerV(belowV) + Math.max(0, drawn.slopeAPerV()));
+        return accept(point, belowV, 0, sourceA + givenA - drawn.sumA(), sourceA, stiffnessOhm);
     }
 
     private Outcome accept(
@@ -269,8 +267,8 @@ public final class NodeSolver {
         point.mainA = mainA;
         point.gasA = gasA;
         point.sourceA = sourceA;
-        point.loadA = circuitsA;
-        point.residualA = Math.abs(mainA - gasA + sourceA + givenA - loadA);
+        point.loadA = drawn.circuitsA();
+        point.residualA = Math.abs(mainA - gasA + sourceA + givenA - drawn.sumA());
         point.stiffnessOhm = stiffnessOhm;
         return Outcome.SOLVED;
     }
@@ -281,21 +279,5 @@ public final class NodeSolver {
 
     private double slope(double mainA) {
         return terminal.slopeVPerA(mainA < 0 ? chargingSurface : surface, mainA);
-    }
-
-    private boolean drawAt(double nodeV) {
-        circuitsA = 0;
-        loadSlope = -givenW / (nodeV * nodeV);
-        for (int c = 0; c < circuits.size(); c++) {
-            CircuitDraw draw = circuits.get(c).now;
-            if (!draw.solve(nodeV)) {
-                failedCircuit = circuits.get(c);
-                return false;
-            }
-            circuitsA += draw.currentA();
-            loadSlope += draw.slopeAPerV();
-        }
-        loadA = circuitsA + givenW / nodeV;
-        return true;
     }
 }

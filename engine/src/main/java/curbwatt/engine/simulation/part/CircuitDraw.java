@@ -119,6 +119,13 @@ public final class CircuitDraw {
         return false;
     }
 
+    /** Moves the last solution to a node voltage a little further on (V), along its slope. */
+    public void follow(double furtherV) {
+        double furtherA = slopeAPerV * furtherV;
+        currentA += furtherA;
+        farV += furtherV - feedOhm * furtherA;
+    }
+
     private boolean fail(double nodeV) {
         farV = nodeV;
         currentA = 0;
