@@ -31,7 +31,7 @@ public final class ReportFiles {
 
     /** Contents by name relative to the run's folder. */
     public static SortedMap<String, byte[]> of(RunStory story) {
-        List<DrawnPicture> pictures = DrawnPicture.all(RunPictures.of(story));
+        List<DrawnPicture> pictures = DrawnPicture.made(RunPictures.of(story));
         SortedMap<String, byte[]> files = new TreeMap<>();
         files.put("report.html", bytes(HtmlReport.of(ReportBuilder.of(story, pictures))));
         files.put("result.json", bytes(ResultJson.of(story)));
