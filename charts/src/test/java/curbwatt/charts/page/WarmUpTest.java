@@ -16,6 +16,6 @@ class WarmUpTest {
         Turns turns = Turns.of(1);
         String text = demo.isEmpty() ? "{ \"format\": 1 " : DemoScenarios.text(demo);
         new WarmUp(new Scenarios(), turns).run(new FirstScenario("mine", text));
-        assertThat(turns.places().availablePermits()).isEqualTo(1);
+        assertThat(turns.free()).isEqualTo(1);
     }
 }
