@@ -44,3 +44,14 @@ export function put(element, name, value) {
     element.setAttribute(name, value);
   }
 }
+
+const filled = new WeakMap();
+
+/** Fills an element with children made from something, only where that differs from what it was last filled from. */
+export function refill(element, from, make) {
+  const spelt = JSON.stringify(from);
+  if (filled.get(element) !== spelt) {
+    filled.set(element, spelt);
+    element.replaceChildren(...make(from));
+  }
+}

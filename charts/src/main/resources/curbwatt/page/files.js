@@ -5,12 +5,10 @@ import { demo, open } from "./api.js";
 import { opening, settled, spell } from "./document.js";
 import { byId, write } from "./dom.js";
 import { offsetOf, problemList } from "./problems.js";
+import { comments, rewritten } from "./rewrite.js";
 import { link } from "./share.js";
 
 const MOST_BYTES = 4_000_000;
-
-/** A comment at the start of a line or after a comma or bracket; an address in a text has neither before it. */
-const COMMENT = /(^|[\s,[\]{}])\/[/*]/m;
 
 export class Files {
   #store;
@@ -26,14 +24,19 @@ export class Files {
     byId("check").addEventListener("click", () => this.take("the text", byId("text").value, false));
     byId("use").addEventListener("click", () => this.take(this.#store.state.name, byId("text").value, true));
     for (const id of ["save", "download"]) {
-      byId(id).title = "A file that every other command reads. Once something is changed here, its comments are not kept.";
+      byId(id).title = "A file that every other command reads, with the comments of the one that was opened.";
     }
     byId("demos").addEventListener("change", (event) => this.#demo(event.target.value));
   }
 
-  /** The document's text, as it runs and is saved: the file's own, comments and all, until something is changed. */
+  /** The document's text, as it runs and is saved: the file's own, what was changed written into it, comments and all. */
   text() {
-    return this.#isUntouched() ? this.#store.state.opened.text : spell(settled(this.#store.state.doc)) + "\n";
+    const { doc, opened } = this.#store.state;
+    if (this.#isUntouched()) {
+      return opened.text;
+    }
+    const after = settled(doc);
+    return (opened === null ? null : rewritten(opened.text, JSON.parse(opened.document), after)) ?? spell(after) + "\n";
   }
 
   #isUntouched() {
@@ -41,16 +44,17 @@ export class Files {
     return opened !== null && JSON.stringify(doc) === opened.document;
   }
 
-  /** Says what saving loses; null: nothing. */
+  /** Says what saving loses: comments inside something that was made anew; null: nothing. */
   #loses() {
     const { opened } = this.#store.state;
-    return opened !== null && !this.#isUntouched() && COMMENT.test(opened.text) ? "The comments of the file that was opened are not in it." : null;
+    const lost = opened === null ? 0 : comments(opened.text) - comments(this.text());
+    return lost <= 0 ? null : (lost === 1 ? "One comment" : lost + " comments") + " of the file that was opened stood in what was changed here, and " + (lost === 1 ? "is" : "are") + " not kept.";
   }
 
   /** Shows the document's text in the editor. */
   show() {
     byId("text").value = this.text();
-    write(byId("file-note"), this.#isUntouched() ? "The file as it was opened." : this.#loses() ?? "");
+    write(byId("file-note"), this.#isUntouched() ? "The file as it was opened." : this.#loses() ?? "The file as it was opened, with what was changed here.");
     byId("file-problems").replaceChildren();
   }
 

@@ -40,8 +40,9 @@ const runner = new Runner({
     answer = heard;
     byId("stage").classList.remove("stale");
     complain([]);
-    showAnswer(answer);
+    // the chart first: it asks for its width, which is quick as long as no word on the page has changed
     draw();
+    showAnswer(answer);
     document.documentElement.dataset.runMs = ms.toFixed(1);
     document.documentElement.dataset.runs = Number(document.documentElement.dataset.runs ?? 0) + 1;
   },
@@ -52,10 +53,17 @@ const runner = new Runner({
 });
 
 function draw() {
-  const { ghosts, doc, parts } = store.state;
-  timeline.draw(answer, ghosts);
+  timeline.draw(answer, store.state.ghosts);
   play.take(answer);
-  budget.show(doc, parts, answer);
+  showBudget();
+}
+
+/** The table of loads is filled where somebody looks at it: a hand on a knob need not wait for it. */
+function showBudget() {
+  const { doc, parts, view } = store.state;
+  if (view === "loads" && answer !== null) {
+    budget.show(doc, parts, answer);
+  }
 }
 
 /** Shows problems at their fields; what has no field on the page stands above the chart. */
@@ -80,13 +88,14 @@ function pin() {
 }
 
 store.listen((state, changes) => {
+  if ("doc" in changes) {
+    // asked first, so that the run begins while the page moves its knobs
+    runner.ask(JSON.stringify(settled(state.doc)));
+    switches.show(state);
+  }
   if ("doc" in changes || "cutoff" in changes) {
     knobs.show(state);
     settingMap.changed(state.doc);
-  }
-  if ("doc" in changes) {
-    switches.show(state);
-    runner.ask(JSON.stringify(settled(state.doc)));
   }
   if ("ghosts" in changes) {
     showGhosts(state.ghosts, (i) => store.change({ ghosts: state.ghosts.filter((unused, at) => at !== i) }));
@@ -115,6 +124,7 @@ function show(view) {
   if (view === "file") {
     files.show();
   }
+  showBudget();
 }
 
 for (const view of VIEWS) {

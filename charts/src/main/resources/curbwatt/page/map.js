@@ -121,7 +121,13 @@ export class SettingMap {
       cell.classList.add("best");
       cell.setAttribute("aria-label", "Recommended: " + cell.getAttribute("aria-label"));
     }
-    byId("map-finding").replaceChildren(el("p", { class: "finding" }, glued(line.headline)), el("ul", {}, ...line.reasons.map((reason) => el("li", {}, glued(reason)))));
+    this.#say(line.headline, line.reasons);
+  }
+
+  /** The sentence above the map, and below it why: so that the map stays where it is, and in sight. */
+  #say(headline, reasons) {
+    write(byId("map-finding"), glued(headline));
+    byId("map-reasons").replaceChildren(...reasons.map((reason) => el("li", {}, glued(reason))));
   }
 
   #build(tripsV, delaysS) {
@@ -134,7 +140,7 @@ export class SettingMap {
     const rows = this.#cells.map((cells, row) => el("tr", {}, el("th", { scope: "row" }, time(delaysS[row])), ...cells.map((cell) => el("td", {}, cell)))).reverse();
     const grid = byId("map-grid");
     grid.classList.remove("old");
-    byId("map-finding").replaceChildren();
+    this.#say("", []);
     grid.replaceChildren(el("caption", {}, "Trip level in volts across, delay upwards"), el("thead", {}, head), el("tbody", {}, ...rows));
   }
 

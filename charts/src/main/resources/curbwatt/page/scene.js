@@ -1,6 +1,6 @@
 // The answer: verdict, figures, what was asked, what happened, what to doubt.
 
-import { byId, el, write } from "./dom.js";
+import { byId, el, refill, write } from "./dom.js";
 import { problemList } from "./problems.js";
 import { glued, number, volts } from "./words.js";
 
@@ -12,27 +12,27 @@ export function showAnswer(answer) {
   write(verdict, glued(answer.sentence));
   verdict.className = !answer.asked ? "" : answer.met ? "yes" : "no";
   write(byId("title"), answer.title + ", " + answer.vehicle);
-  byId("figures").replaceChildren(
-    ...answer.figures.map((figure) => el("div", {}, el("dt", {}, figure.name), el("dd", {}, figure.value, figure.remark ? el("small", {}, figure.remark) : null))),
+  refill(byId("figures"), answer.figures, (figures) =>
+    figures.map((figure) => el("div", {}, el("dt", {}, figure.name), el("dd", {}, figure.value, figure.remark ? el("small", {}, figure.remark) : null))),
   );
-  byId("asked").replaceChildren(
-    ...answer.requirements.map((asked) =>
+  refill(byId("asked"), answer.requirements, (requirements) =>
+    requirements.map((asked) =>
       el("li", { class: asked.met ? "yes" : "no" }, el("b", {}, asked.met ? "met" : "not met"), el("span", {}, glued(sentence(asked.asked) + (asked.reason ? " " + asked.reason : ""))), el("span", { class: "found" }, asked.found)),
     ),
   );
-  byId("events").replaceChildren(...answer.events.map((event) => el("tr", {}, el("td", {}, event.at), el("td", {}, event.sentence), el("td", { class: "n" }, event.charge))));
+  refill(byId("events"), answer.events, (events) => events.map((event) => el("tr", {}, el("td", {}, event.at), el("td", {}, event.sentence), el("td", { class: "n" }, event.charge))));
   write(byId("more-events"), answer.eventCount > answer.events.length ? "The first " + answer.events.length + " of " + answer.eventCount + " events." : "");
   list("doubts", answer.doubts);
   list("assumptions", answer.assumptions);
   list("cautions", answer.cautions);
-  byId("warnings").replaceChildren(...(answer.warnings.length > 0 ? [problemList(answer.warnings)] : []));
+  refill(byId("warnings"), answer.warnings, (warnings) => (warnings.length > 0 ? [problemList(warnings)] : []));
   // a reader who hears the page gets the sentence once the knob rests, not at every step of it
   clearTimeout(telling);
   telling = setTimeout(() => write(byId("spoken"), answer.sentence), 700);
 }
 
 function list(id, sentences) {
-  byId(id).replaceChildren(...sentences.map((text) => el("li", {}, text)));
+  refill(byId(id), sentences, () => sentences.map((text) => el("li", {}, text)));
 }
 
 function sentence(text) {

@@ -28,6 +28,7 @@ export class Switches {
   #host;
   #stagesHost;
   #store;
+  #signature = "";
 
   constructor(host, stagesHost, store) {
     this.#host = host;
@@ -35,7 +36,13 @@ export class Switches {
     this.#store = store;
   }
 
+  /** Shows the document's switches; makes them anew only where one of them, or its name, differs from before. */
   show({ doc }) {
+    const signature = JSON.stringify([loads(doc).map(({ load, circuit }) => [circuit, load.name, load.stages]), doc.scene.phases.map((phase) => [phase.name, phase.stages])]);
+    if (signature === this.#signature) {
+      return;
+    }
+    this.#signature = signature;
     const focused = document.activeElement?.id;
     this.#host.replaceChildren(...this.#circuits(doc));
     this.#stagesHost.replaceChildren(this.#stages(doc));
@@ -79,7 +86,7 @@ export class Switches {
       id: "switch-s" + s + "p" + p,
       "aria-label": stage + " in " + phase.name,
       checked: on,
-      onchange: () => this.#store.change({ doc: set(doc, "scene.phases[" + p + "].stages", next) }),
+      onchange: () => this.#store.change({ doc: set(this.#store.state.doc, "scene.phases[" + p + "].stages", next) }),
     });
   }
 

@@ -14,23 +14,6 @@ import picocli.CommandLine.Spec;
         scope = ScopeType.INHERIT,
         mixinStandardHelpOptions = true,
         versionProvider = ProgramVersion.class,
-        subcommands = {
-            RunCommand.class,
-            DaysCommand.class,
-            SettingsCommand.class,
-            SizeCommand.class,
-            IdleCommand.class,
-            CompareCommand.class,
-            OddsCommand.class,
-            RechargeCommand.class,
-            CheckCommand.class,
-            WiringCommand.class,
-            DutyCommand.class,
-            PartsCommand.class,
-            LabelCommand.class,
-            DemoCommand.class,
-            PageCommand.class
-        },
         usageHelpWidth = 96,
         sortOptions = false,
         synopsisHeading = "%n",
@@ -72,6 +55,7 @@ public final class Main implements Runnable {
     public static int run(PrintWriter out, PrintWriter err, String... args) {
         Main main = new Main();
         CommandLine line = new CommandLine(main);
+        Commands.addTo(line, args);
         line.getCommandSpec()
                 .usageMessage()
                 .description(
@@ -89,6 +73,9 @@ public final class Main implements Runnable {
             return line.execute(args);
         } catch (StackOverflowError | OutOfMemoryError fault) {
             return complaints.on(fault);
+        } catch (LinkageError fault) {
+            // What is made once for all, the typeface say, could not be; why is in its cause.
+            return complaints.on(fault.getCause() == null ? fault : fault.getCause());
         } finally {
             out.flush();
             err.flush();

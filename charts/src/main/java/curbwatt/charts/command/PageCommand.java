@@ -70,6 +70,7 @@ final class PageCommand implements Callable<Integer> {
             out.println("The page is at " + server.address());
             out.println("It answers this machine alone. Ctrl-C ends it.");
             out.flush();
+            server.warmUp(first);
             new CountDownLatch(1).await();
         } catch (PortTakenException e) {
             throw new InputException(e.getMessage());

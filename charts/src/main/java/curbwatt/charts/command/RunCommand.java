@@ -75,6 +75,7 @@ final class RunCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
+        ReportFiles.prepare();
         ReadyScenario ready = spaced(scenario.open());
         Path path = out == null ? Path.of("curbwatt-report").resolve(scenario.name()) : out;
         ReportFolder folder = ReportFolder.ofReport(path);

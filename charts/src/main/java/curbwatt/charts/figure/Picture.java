@@ -12,14 +12,8 @@ public interface Picture {
     /** What it shows, for a reader who can't see it. */
     String alternativeText();
 
-    /** A drawing that stands alone: the typeface is inside. */
-    String svg();
-
-    /**
-     * The same drawing for a page that carries {@link curbwatt.charts.style.Typeface#css} once: an {@code svg}
-     * element, no XML head, its ids beginning with {@link #name()} so that several fit on one page.
-     */
-    String svgInline();
+    /** The drawing, made anew at every call. */
+    Svg svg();
 
     /** An image at twice the size in pixels. */
     byte[] png();

@@ -4,11 +4,6 @@ import curbwatt.charts.style.Palette;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.image.BufferedImage;
-import java.io.ByteArrayOutputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import javax.imageio.ImageIO;
-import javax.imageio.stream.MemoryCacheImageOutputStream;
 
 /** A sheet as an image of twice its size, so that it is sharp on paper. */
 final class PngImage {
@@ -30,17 +25,6 @@ final class PngImage {
         graphics.scale(SCALE, SCALE);
         sheet.drawing().draw(graphics);
         graphics.dispose();
-        return encoded(image);
-    }
-
-    private static byte[] encoded(BufferedImage image) {
-        ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        // Kept in memory: the stream that ImageIO chooses by itself writes a temporary file for every picture.
-        try (MemoryCacheImageOutputStream stream = new MemoryCacheImageOutputStream(bytes)) {
-            ImageIO.write(image, "png", stream);
-        } catch (IOException e) {
-            throw new UncheckedIOException("the image could not be encoded", e);
-        }
-        return bytes.toByteArray();
+        return PngFile.of(image);
     }
 }

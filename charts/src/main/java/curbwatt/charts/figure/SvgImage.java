@@ -1,5 +1,6 @@
 package curbwatt.charts.figure;
 
+import curbwatt.charts.style.Typeface;
 import java.awt.Dimension;
 import java.io.IOException;
 import java.io.StringWriter;
@@ -17,6 +18,10 @@ import org.w3c.dom.bootstrap.DOMImplementationRegistry;
 final class SvgImage {
 
     private static final String NAMESPACE = SVGGraphics2D.SVG_NAMESPACE_URI;
+    private static final String HEAD = "<?xml version=\"1.0\" encoding=\"UTF-8\"?>\n";
+
+    /** Stands where the rules of style go. */
+    private static final String STYLE = "rules";
 
     /** A name in a scenario may hold characters that no XML may. */
     private static final Pattern NOT_XML =
@@ -24,8 +29,8 @@ final class SvgImage {
 
     private SvgImage() {}
 
-    /** The {@code svg} element; {@code style} goes in as it is. */
-    static String of(Sheet sheet, String style) {
+    /** Drawn once for both forms, which differ in the style element alone. */
+    static Svg of(Sheet sheet) {
         Document document = implementation().createDocument(NAMESPACE, "svg", null);
         SVGGeneratorContext context = SVGGeneratorContext.createDefault(document);
         context.setComment(null);
@@ -36,7 +41,7 @@ final class SvgImage {
         sheet.drawing().draw(graphics);
         Element root = graphics.getRoot();
         root.setAttribute("viewBox", "0 0 " + sheet.width() + " " + sheet.height());
-        describe(root, document, sheet, style);
+        describe(root, document, sheet);
         StringWriter text = new StringWriter();
         try {
             graphics.stream(root, text, true, false);
@@ -44,10 +49,16 @@ final class SvgImage {
             throw new UncheckedIOException("the drawing could not be written", e);
         }
         String all = text.toString();
-        return NOT_XML.matcher(all.substring(all.indexOf("<svg"))).replaceAll("�");
+        String drawn = NOT_XML.matcher(all.substring(all.indexOf("<svg"))).replaceAll("\uFFFD");
+        int from = drawn.indexOf("<style");
+        int to = drawn.indexOf('>', drawn.indexOf("</style")) + 1;
+        String styled = drawn.substring(from, to).replace(STYLE, Typeface.css());
+        return new Svg(
+                HEAD + drawn.substring(0, from) + styled + drawn.substring(to),
+                drawn.substring(0, from) + drawn.substring(to));
     }
 
-    private static void describe(Element root, Document document, Sheet sheet, String style) {
+    private static void describe(Element root, Document document, Sheet sheet) {
         // The one id that the generator does not ask for.
         ((Element) root.getElementsByTagName("defs").item(0)).setAttribute("id", sheet.name() + "-defs");
         String titleId = sheet.name() + "-title";
@@ -58,11 +69,9 @@ final class SvgImage {
         Element description = element(document, "desc", descriptionId, sheet.alternativeText());
         root.insertBefore(description, root.getFirstChild());
         root.insertBefore(title, description);
-        if (!style.isEmpty()) {
-            Element sheetOfStyle = document.createElementNS(NAMESPACE, "style");
-            sheetOfStyle.setTextContent(style);
-            root.insertBefore(sheetOfStyle, description.getNextSibling());
-        }
+        Element style = document.createElementNS(NAMESPACE, "style");
+        style.setTextContent(STYLE);
+        root.insertBefore(style, description.getNextSibling());
     }
 
     private static Element element(Document document, String name, String id, String text) {

@@ -29,11 +29,13 @@ public final class PageServer implements AutoCloseable {
     private final List<HttpServer> servers;
     private final ExecutorService threads;
     private final TabWork work;
+    private final WarmUp warmUp;
 
-    private PageServer(List<HttpServer> servers, ExecutorService threads, TabWork work) {
+    private PageServer(List<HttpServer> servers, ExecutorService threads, TabWork work, WarmUp warmUp) {
         this.servers = List.copyOf(servers);
         this.threads = threads;
         this.work = work;
+        this.warmUp = warmUp;
     }
 
     /**
@@ -60,18 +62,25 @@ public final class PageServer implements AutoCloseable {
             }
             ExecutorService threads = threads();
             TabWork work = new TabWork();
-            Gate gate = gate(taken, first, work, faults);
+            WarmUp warmUp =
+                    new WarmUp(new Scenarios(), Turns.of(Runtime.getRuntime().availableProcessors()));
+            Gate gate = gate(taken, first, work, warmUp, faults);
             servers.forEach(server -> {
                 server.createContext("/", gate);
                 server.setExecutor(threads);
                 server.start();
             });
-            return new PageServer(servers, threads, work);
+            return new PageServer(servers, threads, work, warmUp);
         } catch (BindException e) {
             throw new PortTakenException(port);
         } catch (IOException e) {
             throw new UncheckedIOException("the page's server could not start", e);
         }
+    }
+
+    /** Runs a scenario a few times beside all else, so that the first turns of a knob meet compiled code. */
+    public void warmUp(FirstScenario first) {
+        threads.execute(() -> warmUp.run(first));
     }
 
     /** Where the page is. */
@@ -95,14 +104,14 @@ public final class PageServer implements AutoCloseable {
         threads.shutdownNow();
     }
 
-    private static Gate gate(int port, FirstScenario first, TabWork work, Consumer<Throwable> faults) {
-        Scenarios scenarios = new Scenarios();
+    private static Gate gate(int port, FirstScenario first, TabWork work, WarmUp warmUp, Consumer<Throwable> faults) {
+        Scenarios scenarios = warmUp.scenarios();
         int cores = Runtime.getRuntime().availableProcessors();
         Map<String, Endpoint> endpoints = Map.of(
                 "/start", new StartEndpoint(scenarios, first),
                 "/demo", new DemoEndpoint(scenarios),
                 "/open", new OpenEndpoint(scenarios),
-                "/run", new RunEndpoint(scenarios, work, Turns.of(cores)),
+                "/run", new RunEndpoint(scenarios, work, warmUp.turns()),
                 // a study leaves a core to those who turn knobs
                 "/map", new MapEndpoint(scenarios, work, Turns.of(Math.max(1, cores - 1))));
         return new Gate(RequestGuard.ofPort(port), endpoints, StaticFiles.shipped(), faults);

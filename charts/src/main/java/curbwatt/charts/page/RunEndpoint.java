@@ -1,6 +1,5 @@
 package curbwatt.charts.page;
 
-import curbwatt.charts.output.JsonObject;
 import curbwatt.charts.run.RunStory;
 import curbwatt.engine.result.RunResult;
 import curbwatt.engine.simulation.Fidelity;
@@ -24,7 +23,7 @@ import java.util.List;
 record RunEndpoint(Scenarios scenarios, TabWork work, Turns turns) implements Endpoint {
 
     /** Points along the scene: more than a chart has columns in which a line can be told from its neighbour. */
-    private static final int POINTS = 600;
+    static final int POINTS = 600;
 
     private static final double FINEST_SPACING_S = 0.1;
     private static final double LONGEST_S = 20;
@@ -43,11 +42,20 @@ record RunEndpoint(Scenarios scenarios, TabWork work, Turns turns) implements En
         TabWork.Ticket ticket = work.begin("run", visit.header("Curbwatt-Tab"));
         try {
             Watch waiting = Watch.over(ticket, LONGEST_WAIT_S, () -> {});
-            JsonObject answer = turns.take(waiting, () -> {
+            Timing timing = new Timing();
+            byte[] answer = turns.take(waiting, () -> {
+                timing.end("wait");
                 Watch watch = Watch.over(ticket, LONGEST_S, () -> {});
-                return RunJson.of(story(scenarios.read("scenario", text), POINTS, watch));
+                ReadyScenario scenario = scenarios.read("scenario", text);
+                timing.end("read");
+                RunStory story = story(scenario, POINTS, watch);
+                timing.end("run");
+                byte[] spelt = Visit.spelt(RunJson.of(story));
+                timing.end("spell");
+                return spelt;
             });
-            visit.send(200, answer);
+            visit.answerHeader("Server-Timing", timing.header());
+            visit.sendJson(200, answer);
         } finally {
             work.end(ticket);
         }

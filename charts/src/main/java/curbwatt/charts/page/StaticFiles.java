@@ -33,6 +33,7 @@ record StaticFiles(Map<String, ShippedFile> files) {
             "meter",
             "play",
             "problems",
+            "rewrite",
             "runner",
             "scene",
             "share",

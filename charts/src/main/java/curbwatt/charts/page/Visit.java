@@ -91,10 +91,20 @@ record Visit(HttpExchange exchange) {
         }
     }
 
+    /** A JSON document as it is sent. */
+    static byte[] spelt(JsonObject body) {
+        return JsonText.onOneLine(body).getBytes(StandardCharsets.UTF_8);
+    }
+
     /** Answers with a JSON document. */
     void send(int status, JsonObject body) throws IOException {
+        sendJson(status, spelt(body));
+    }
+
+    /** Answers with a JSON document that is {@link #spelt} already. */
+    void sendJson(int status, byte[] body) throws IOException {
         exchange.getResponseHeaders().set("Cache-Control", "no-store");
-        send(status, JSON, JsonText.onOneLine(body).getBytes(StandardCharsets.UTF_8));
+        send(status, JSON, body);
     }
 
     /** Answers line by line, for as long as it takes: each line a JSON document of its own. */

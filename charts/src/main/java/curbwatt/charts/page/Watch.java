@@ -15,8 +15,8 @@ import java.util.concurrent.atomic.AtomicInteger;
  */
 record Watch(TabWork.Ticket ticket, long endNs, Runnable pulse, AtomicInteger steps) implements Recorder {
 
-    /** Asking the clock costs more than a small step; not every step needs it. */
-    private static final int STEPS_PER_LOOK = 512;
+    /** Asking the clock costs more than a small step; not every step needs it. A long one takes far longer than that. */
+    private static final int STEPS_PER_LOOK = 32;
 
     /** A watch over work that may take so long. */
     static Watch over(TabWork.Ticket ticket, double longestS, Runnable pulse) {

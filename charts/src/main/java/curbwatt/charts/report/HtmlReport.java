@@ -6,9 +6,11 @@ import curbwatt.charts.style.Palette;
 import curbwatt.charts.style.Typeface;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
+import java.util.regex.Pattern;
 
 /** The page as one file: style, typeface and drawings inside, nothing fetched. */
 final class HtmlReport {
@@ -16,7 +18,8 @@ final class HtmlReport {
     private static final String FOLDER = "/curbwatt/template/";
 
     /** A number and its unit belong on one line; the space between them becomes one that does not break. */
-    private static final String NUMBER_AND_UNIT = "(?<=\\d) (?=(?:h|min|s|d|V|A|Ah|Wh|K|rpm|°C|%)(?![\\p{L}\\d]))";
+    private static final Pattern NUMBER_AND_UNIT =
+            Pattern.compile(" (?<=\\d )(?=(?:h|min|s|d|V|A|Ah|Wh|K|rpm|°C|%)(?![\\p{L}\\d]))");
 
     private HtmlReport() {}
 
@@ -25,10 +28,13 @@ final class HtmlReport {
         Template template = Mustache.compiler()
                 .escapeHTML(true)
                 .emptyStringIsFalse(true)
-                .withFormatter(value -> value.toString().replaceAll(NUMBER_AND_UNIT, "\u00a0"))
+                .withFormatter(
+                        value -> NUMBER_AND_UNIT.matcher(value.toString()).replaceAll("\u00a0"))
                 .compile(resource("report.mustache"));
-        return template.execute(
-                Map.of("report", model, "css", Palette.variables() + Typeface.css() + resource("report.css")));
+        // The model is no value of a map: asked whether it is empty, it would be spelt out, drawings and all.
+        StringWriter page = new StringWriter();
+        template.execute(model, Map.of("css", Palette.variables() + Typeface.css() + resource("report.css")), page);
+        return page.toString();
     }
 
     private static String resource(String name) {

@@ -1,5 +1,6 @@
 package curbwatt.charts.report;
 
+import curbwatt.charts.figure.BlankPicture;
 import curbwatt.charts.output.ResultJson;
 import curbwatt.charts.output.TraceCsv;
 import curbwatt.charts.run.RunStory;
@@ -14,9 +15,23 @@ public final class ReportFiles {
 
     private ReportFiles() {}
 
+    /**
+     * Draws a first picture on a thread of its own and throws it away, so that those of a run that is begun meanwhile are
+     * drawn sooner. Where there is one processor there is no meanwhile, and nothing is done.
+     */
+    public static void prepare() {
+        if (Runtime.getRuntime().availableProcessors() > 1) {
+            Thread first = new Thread(() -> DrawnPicture.all(List.of(BlankPicture.make())), "first picture");
+            // Nobody waits for it: where it fails, so will the first real picture, and say why.
+            first.setUncaughtExceptionHandler((thread, fault) -> {});
+            first.setDaemon(true);
+            first.start();
+        }
+    }
+
     /** Contents by name relative to the run's folder. */
     public static SortedMap<String, byte[]> of(RunStory story) {
-        List<DrawnPicture> pictures = DrawnPicture.all(RunPictures.of(story));
+        List<DrawnPicture> pictures = DrawnPicture.made(RunPictures.of(story));
         SortedMap<String, byte[]> files = new TreeMap<>();
         files.put("report.html", bytes(HtmlReport.of(ReportBuilder.of(story, pictures))));
         files.put("result.json", bytes(ResultJson.of(story)));

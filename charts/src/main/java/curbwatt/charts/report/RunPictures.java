@@ -12,34 +12,35 @@ import curbwatt.charts.run.RunStory;
 import curbwatt.charts.wording.ChartTitle;
 import curbwatt.charts.wording.FlashText;
 import curbwatt.charts.wording.Heading;
-import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
 
 /** The pictures of a run, titled, the most telling first. */
 final class RunPictures {
 
     private RunPictures() {}
 
-    static List<Picture> of(RunStory story) {
+    /** How each is made; empty where a run has nothing to show in it. */
+    static List<Supplier<Optional<Picture>>> of(RunStory story) {
         ChartTitle title = new ChartTitle(story);
-        List<Picture> pictures = new ArrayList<>();
-        pictures.add(VoltageFigure.of(story, caption(title.voltage())));
-        pictures.add(BalanceFigure.of(story, caption(title.balance())));
-        story.scenario()
+        return List.of(
+                () -> Optional.of(VoltageFigure.of(story, caption(title.voltage()))),
+                () -> Optional.of(BalanceFigure.of(story, caption(title.balance()))),
+                () -> link(story, title),
+                () -> story.waveform().isEmpty() ? Optional.empty() : FlashFigure.of(story, caption(title.flash())),
+                () -> story.flashing()
+                        .flatMap(flashing -> TimingFigure.of(flashing, caption(new FlashText(flashing).heading()))),
+                () -> AlternatorFigure.of(story, caption(title.alternator())));
+    }
+
+    private static Optional<Picture> link(RunStory story, ChartTitle title) {
+        return story.scenario()
                 .vehicle()
                 .auxiliary()
                 .flatMap(auxiliary -> story.result()
                         .link()
-                        .flatMap(link -> LinkFigure.of(story, caption(title.link(auxiliary, link)))))
-                .ifPresent(pictures::add);
-        if (!story.waveform().isEmpty()) {
-            FlashFigure.of(story, caption(title.flash())).ifPresent(pictures::add);
-        }
-        story.flashing()
-                .flatMap(flashing -> TimingFigure.of(flashing, caption(new FlashText(flashing).heading())))
-                .ifPresent(pictures::add);
-        AlternatorFigure.of(story, caption(title.alternator())).ifPresent(pictures::add);
-        return List.copyOf(pictures);
+                        .flatMap(link -> LinkFigure.of(story, caption(title.link(auxiliary, link)))));
     }
 
     /** The words above a picture. */

@@ -4,6 +4,7 @@ import curbwatt.engine.control.LowVoltageCutoff;
 import curbwatt.engine.load.Load;
 import curbwatt.engine.load.LoadPattern;
 import curbwatt.engine.result.RunResult;
+import curbwatt.engine.result.WaveformPoint;
 import curbwatt.engine.scene.Phase;
 import curbwatt.engine.scene.Scene;
 import curbwatt.engine.simulation.Fidelity;
@@ -25,6 +26,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 
 /**
@@ -32,8 +34,9 @@ import java.util.stream.IntStream;
  *
  * @param scenario what to run
  * @param fidelity how its flashes are followed
+ * @param closer looks closely at the moment that matters most in the run as written: a run of its own, made while others go on
  */
-record FlashComparer(ReadyScenario scenario, Fidelity fidelity) {
+record FlashComparer(ReadyScenario scenario, Fidelity fidelity, Function<RunStory, List<WaveformPoint>> closer) {
 
     /** How long a phase has gone on when its flashing is looked at (s): the voltage has settled by then. */
     private static final double SETTLED_S = 60;
@@ -109,7 +112,8 @@ record FlashComparer(ReadyScenario scenario, Fidelity fidelity) {
                 trace.trace(),
                 waveform.points(),
                 new Judge(vehicle, scene, scenario.requirements()).judge(result));
-        return new TimedRun(timing, vehicle.equals(scenario.vehicle()), story, peak.peakA());
+        boolean asWritten = vehicle.equals(scenario.vehicle());
+        return new TimedRun(timing, asWritten, story, peak.peakA(), asWritten ? closer.apply(story) : List.of());
     }
 
     /**

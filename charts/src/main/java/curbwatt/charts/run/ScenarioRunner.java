@@ -32,18 +32,22 @@ public record ScenarioRunner(ReadyScenario scenario, Fidelity fidelity) {
      * @param progress hears the share of the run that is done, 0 … 1; it can't change the outcome
      */
     public RunStory run(DoubleConsumer progress) {
-        FlashComparer comparer = new FlashComparer(scenario, fidelity);
+        FlashComparer comparer = new FlashComparer(scenario, fidelity, this::closeUp);
         List<TimedRun> runs = comparer.runs(new RunProgress(scenario.scene().durationS(), progress));
-        RunStory written = runs.stream()
-                .map(TimedRun::story)
-                .filter(story -> story.scenario().vehicle().equals(scenario.vehicle()))
-                .findFirst()
-                .orElseThrow();
-        List<WaveformPoint> waveform = CloseUp.of(scenario, written.result(), written.trace())
+        TimedRun written = runs.stream().filter(TimedRun::asWritten).findFirst().orElseThrow();
+        return new RunStory(
+                scenario,
+                written.story().result(),
+                written.story().trace(),
+                written.momentThatMatters(),
+                written.story().verdict(),
+                comparer.comparison(runs));
+    }
+
+    private List<WaveformPoint> closeUp(RunStory written) {
+        return CloseUp.of(scenario, written.result(), written.trace())
                 .map(this::closeUp)
                 .orElse(List.of());
-        return new RunStory(
-                scenario, written.result(), written.trace(), waveform, written.verdict(), comparer.comparison(runs));
     }
 
     /** A second run as far as the window's end: every step of a few seconds is kept, and of those alone. */

@@ -4,6 +4,8 @@ import curbwatt.engine.event.Event;
 import curbwatt.engine.event.EventKind;
 import curbwatt.engine.result.CircuitSummary;
 import curbwatt.engine.result.LoadSummary;
+import curbwatt.engine.result.WaveformPoint;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
@@ -15,8 +17,15 @@ import java.util.stream.Stream;
  * @param asWritten whether the scenario times its heads like this itself
  * @param story the run; its close-up is at the instant that all compared runs share
  * @param peakA largest current of all circuits together (A)
+ * @param momentThatMatters close-up of the run as written at its own moment; empty for the others
  */
-public record TimedRun(Timing timing, boolean asWritten, RunStory story, double peakA) {
+public record TimedRun(
+        Timing timing, boolean asWritten, RunStory story, double peakA, List<WaveformPoint> momentThatMatters) {
+
+    /** Copies the list. */
+    public TimedRun {
+        momentThatMatters = List.copyOf(momentThatMatters);
+    }
 
     /** How the heads on shared clocks flash against each other. */
     public enum Timing {

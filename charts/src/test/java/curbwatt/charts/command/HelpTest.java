@@ -19,7 +19,13 @@ class HelpTest {
     private static final Path MANUAL = Path.of("..", "docs", "command-line.md");
 
     static List<String> commands() {
-        return List.copyOf(new CommandLine(new Main()).getSubcommands().keySet());
+        return List.copyOf(all().getSubcommands().keySet());
+    }
+
+    private static CommandLine all() {
+        CommandLine line = new CommandLine(new Main());
+        Commands.addTo(line);
+        return line;
     }
 
     @ParameterizedTest
@@ -27,8 +33,7 @@ class HelpTest {
     void everyOptionAndArgumentIsExplained(String command) {
         Said said = Said.by(command, "--help");
         assertThat(said.exitCode()).isZero();
-        CommandLine.Model.CommandSpec spec =
-                new CommandLine(new Main()).getSubcommands().get(command).getCommandSpec();
+        CommandLine.Model.CommandSpec spec = all().getSubcommands().get(command).getCommandSpec();
         for (OptionSpec option : spec.options()) {
             assertThat(said.out()).contains(option.longestName());
         }
@@ -51,6 +56,15 @@ class HelpTest {
             Files.writeString(MANUAL, same);
         } else {
             assertThat(manual).isEqualTo(same);
+        }
+    }
+
+    /** A line that names a command learns of no other; what it prints must not show it. */
+    @Test
+    void aCommandIsTheSameAloneAndAmongAll() {
+        for (String command : commands()) {
+            String among = all().getSubcommands().get(command).getUsageMessage(CommandLine.Help.Ansi.OFF);
+            assertThat(Said.by(command, "--help").out()).isEqualTo(among);
         }
     }
 

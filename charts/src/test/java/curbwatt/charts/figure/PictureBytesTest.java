@@ -65,15 +65,15 @@ class PictureBytesTest {
         return stories()
                 .flatMap(story -> Pictures.of(story).stream())
                 .map(picture -> DynamicTest.dynamicTest(picture.name(), () -> {
-                    Element root = parsed(picture.svg()).getDocumentElement();
+                    Element root = parsed(picture.svg().alone()).getDocumentElement();
                     String title = text(root, "title");
                     assertThat(title).isEqualTo(Pictures.CAPTION.title());
                     assertThat(text(root, "desc"))
                             .isEqualTo(picture.alternativeText())
                             .isNotBlank();
                     assertThat(root.getAttribute("role")).isEqualTo("img");
-                    assertThat(picture.svg()).contains("@font-face").hasSizeLessThan(MOST_SVG_BYTES);
-                    assertThat(picture.svgInline()).startsWith("<svg").doesNotContain("@font-face");
+                    assertThat(picture.svg().alone()).contains("@font-face").hasSizeLessThan(MOST_SVG_BYTES);
+                    assertThat(picture.svg().inPage()).startsWith("<svg").doesNotContain("@font-face");
                     assertThat(ids(root))
                             .allMatch(id -> id.startsWith(picture.name() + "-"))
                             .doesNotHaveDuplicates();
@@ -84,7 +84,7 @@ class PictureBytesTest {
     void imagesHaveTwiceTheSizeOfDrawings() throws IOException {
         for (Picture picture : Pictures.of(SampleStory.nightClosure())) {
             BufferedImage image = ImageIO.read(new ByteArrayInputStream(picture.png()));
-            assertThat(picture.svg())
+            assertThat(picture.svg().alone())
                     .contains("viewBox=\"0 0 " + image.getWidth() / 2 + " " + image.getHeight() / 2 + "\"");
         }
     }
@@ -94,7 +94,7 @@ class PictureBytesTest {
         Caption hostile = new Caption("<script>alert(1)</script> & \"quotes\"", "bell \u0007, lone \ud800, Ω ≥ –");
         RunStory story = SampleStory.engineOff(
                 3600, List.of(new Event(600, EventKind.LOAD_DROPPED_OUT, "</text><b>", 10.5, 0.5)));
-        String svg = VoltageFigure.of(story, hostile).svg();
+        String svg = VoltageFigure.of(story, hostile).svg().alone();
 
         assertThat(text(parsed(svg).getDocumentElement(), "title")).isEqualTo(hostile.title());
         assertThat(svg).doesNotContain("<script>").doesNotContain("<b>").contains("&lt;/text");

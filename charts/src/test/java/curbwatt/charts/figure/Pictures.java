@@ -46,7 +46,7 @@ final class Pictures {
         try {
             MessageDigest digest = MessageDigest.getInstance("SHA-256");
             for (Picture picture : pictures) {
-                digest.update(picture.svg().getBytes(StandardCharsets.UTF_8));
+                digest.update(picture.svg().alone().getBytes(StandardCharsets.UTF_8));
                 digest.update(picture.png());
             }
             return HexFormat.of().formatHex(digest.digest());

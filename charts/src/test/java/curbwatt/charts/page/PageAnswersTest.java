@@ -89,6 +89,15 @@ class PageAnswersTest {
     }
 
     @Test
+    void anAnswerSaysHowLongItsPartsTook() throws IOException {
+        String head = Asked.post(page, "/run", "a", LANE_WATCH).head();
+        String number = ";dur=\\d+\\.\\d";
+        assertThat(head)
+                .containsPattern(
+                        "(?i)server-timing: wait" + number + ", read" + number + ", run" + number + ", spell" + number);
+    }
+
+    @Test
     void aProblemComesWithItsPlaceInTheWordsOfTheCommandLine() throws IOException {
         Asked answer = Asked.post(page, "/run", "a", LANE_WATCH.replace("\"tripV\": 12.2", "\"tripV\": 122"));
         assertThat(answer.status()).isEqualTo(422);

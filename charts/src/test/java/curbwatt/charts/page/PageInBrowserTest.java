@@ -224,30 +224,6 @@ class PageInBrowserTest {
     }
 
     @Test
-    void anOpenedFileKeepsItsCommentsUntilSomethingIsChanged(@TempDir Path folder) throws IOException {
-        Path own = Files.writeString(folder.resolve("truck.json"), LANE_WATCH);
-        long before = browser.runs();
-        browser.the("file").sendKeys(own.toString());
-        browser.awaitRun(before);
-        browser.the("tab-file").click();
-        assertThat(browser.the("text").getDomProperty("value")).isEqualTo(LANE_WATCH);
-        browser.the("tab-scene").click();
-        browser.turn(TRIP, 11.9);
-        browser.the("tab-file").click();
-        assertThat(browser.the("text").getDomProperty("value")).doesNotContain("//");
-        assertThat(browser.text("file-note")).contains("comments").contains("not in it");
-    }
-
-    @Test
-    void whatIsSavedIsAScenarioOfTheSameVerdict() {
-        browser.turn(TRIP, 11.9);
-        browser.the("tab-file").click();
-        String text = browser.the("text").getDomProperty("value");
-        assertThat(verdict(text)).isEqualTo(shown());
-        assertThat(text).contains("\"tripV\": 11.9").contains("\n  \"vehicle\": {");
-    }
-
-    @Test
     void aReloadKeepsTheState() {
         browser.turn(TRIP, 11.9);
         browser.the("pin").click();

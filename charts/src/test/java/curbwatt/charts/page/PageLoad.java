@@ -10,13 +10,14 @@ import java.net.http.HttpResponse;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 
 /**
  * Measures the page under load: clients that turn a knob for a while, each waiting for its answer before it turns on. Prints
  * how often which status came, how long answers took, and the memory that was in use at the start, in the middle and at the
- * end. Not a test; {@code docs/performance-page.md} says how to run it.
+ * end. Not a test; {@code .ci/measure-page} runs it.
  */
 final class PageLoad {
 
@@ -36,7 +37,7 @@ final class PageLoad {
             URI address = server.address().resolve("/run");
             // a first answer, so that classes are loaded before memory is looked at
             ask(HttpClient.newHttpClient(), address, "warm", text);
-            System.out.printf("memory in use: %.0f MB%n", usedMb());
+            double beforeMb = usedMb();
             long endNs = System.nanoTime() + (long) (1e9 * lengthS);
             List<Thread> clients = new ArrayList<>();
             for (int i = 0; i < CLIENTS; i++) {
@@ -46,22 +47,27 @@ final class PageLoad {
                 clients.add(client);
             }
             Thread.sleep((long) (500 * lengthS));
-            System.out.printf("memory in use: %.0f MB%n", usedMb());
+            double middleMb = usedMb();
             for (Thread client : clients) {
                 client.join();
             }
-            System.out.printf("memory in use: %.0f MB%n", usedMb());
             List<Double> sorted = tookMs.stream().sorted().toList();
             System.out.printf(
-                    "%d clients, %.0f s, %d answers %s, %d faults; median %.0f ms, 95 in 100 below %.0f ms; under way %d%n",
+                    Locale.ROOT,
+                    "%d clients that turned a knob for %.0f s, each waiting for its answer, got %d answers, by status %s; half"
+                            + " within %.0f ms, 95 in 100 within %.0f ms.%nFaults of the program: %d; work left under way: %d;"
+                            + " memory in use before, in the middle and after: %.0f, %.0f and %.0f MB.%n",
                     CLIENTS,
                     lengthS,
                     sorted.size(),
                     statuses,
-                    faults.size(),
                     sorted.get(sorted.size() / 2),
                     sorted.get((int) (0.95 * sorted.size())),
-                    server.underWay());
+                    faults.size(),
+                    server.underWay(),
+                    beforeMb,
+                    middleMb,
+                    usedMb());
         }
     }
 

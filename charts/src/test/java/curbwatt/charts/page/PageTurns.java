@@ -10,19 +10,23 @@ import curbwatt.scenarios.stock.DemoScenarios;
 import java.io.IOException;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /**
  * Measures how long a turn of a knob takes, from the hand to the picture, in a real browser, and what of that each part of
- * the way takes. Prints the middle and the 95th percentile in milliseconds. No build runs it, since its name is not one of a
- * test; {@code docs/performance-page.md} says how to run it.
+ * the way takes. Prints the middle and the 95th percentile as rows of a table. No build runs it, since its name is not one of a
+ * test; {@code .ci/measure-page} does.
  */
 class PageTurns {
 
-    private static final int WARM = 10;
+    /** As many as the command {@code page} runs before anybody asks. */
+    private static final int WARM = 40;
+
     private static final int TURNS = 40;
 
     /** Turns the trip level and waits each time until what came of it is on the screen. */
@@ -32,9 +36,21 @@ class PageTurns {
             const knob = document.getElementById('knob-vehicle-cutoffs-0-tripV');
             const drawn = new MutationObserver(() => {
               drawn.disconnect();
-              requestAnimationFrame(() => setTimeout(() => done([performance.now() - startMs, Number(root.dataset.runMs)])));
+              const atMs = performance.now();
+              const question = performance.getEntriesByType('resource').filter((each) => each.name.endsWith('/run')).at(-1);
+              const parts = question.serverTiming.map((part) => [part.name, part.duration]);
+              requestAnimationFrame(() => setTimeout(() => done([
+                ['"lane watch", from the hand to the screen', performance.now() - startMs],
+                ['from the hand to the question', question.startTime - startMs],
+                ['from the question to its answer', question.responseEnd - question.startTime],
+                ...parts.map(([name, ms]) => ['of that, the server: ' + name, ms]),
+                ['of that, outside these parts', question.responseEnd - question.startTime - parts.reduce((sum, part) => sum + part[1], 0)],
+                ['from the answer to the picture', atMs - question.responseEnd],
+                ['from the picture to the screen', performance.now() - atMs],
+              ])));
             });
             drawn.observe(root, { attributeFilter: ['data-runs'] });
+            performance.clearResourceTimings();
             const startMs = performance.now();
             knob.value = value;
             knob.dispatchEvent(new Event('input', { bubbles: true }));
@@ -45,18 +61,18 @@ class PageTurns {
         try (Browser browser = Browser.open(1400, 1000)) {
             browser.visit();
             browser.driver().manage().timeouts().scriptTimeout(Duration.ofSeconds(60));
-            List<Double> screenMs = new ArrayList<>();
-            List<Double> answerMs = new ArrayList<>();
+            Map<String, List<Double>> partsMs = new LinkedHashMap<>();
             for (int i = 0; i < WARM + TURNS; i++) {
-                List<?> took = (List<?>) browser.driver().executeAsyncScript(TURN, 11.2 + 0.05 * (i % 20));
+                List<?> took = (List<?>) browser.driver().executeAsyncScript(TURN, tripV(i));
                 if (i >= WARM) {
-                    screenMs.add(((Number) took.get(0)).doubleValue());
-                    answerMs.add(((Number) took.get(1)).doubleValue());
+                    took.stream()
+                            .map(part -> (List<?>) part)
+                            .forEach(part -> partsMs.computeIfAbsent((String) part.get(0), name -> new ArrayList<>())
+                                    .add(((Number) part.get(1)).doubleValue()));
                 }
             }
             assertThat(browser.complaints()).isEmpty();
-            print("from the hand to the screen", screenMs);
-            print("of that, from the question to its answer", answerMs);
+            partsMs.forEach(PageTurns::print);
         }
     }
 
@@ -64,11 +80,13 @@ class PageTurns {
     void partsOfAnAnswer() {
         Scenarios scenarios = new Scenarios();
         for (String name : List.of("lane-watch", "two-batteries")) {
-            String text = DemoScenarios.text(name);
+            String title = "\"" + name.replace('-', ' ') + "\"";
+            String asWritten = DemoScenarios.text(name);
             List<Double> readMs = new ArrayList<>();
             List<Double> runMs = new ArrayList<>();
             List<Double> spellMs = new ArrayList<>();
             for (int i = 0; i < WARM + TURNS; i++) {
+                String text = asWritten.replaceFirst("\"tripV\": [0-9.]+", "\"tripV\": " + tripV(i));
                 Watch watch = Watch.over(new TabWork().begin("run", Optional.empty()), 60, () -> {});
                 long startNs = System.nanoTime();
                 ReadyScenario scenario = scenarios.read("scenario", text);
@@ -82,19 +100,21 @@ class PageTurns {
                     spellMs.add((System.nanoTime() - ranNs) / 1e6);
                 }
             }
-            print(name + ": reading and checking", readMs);
-            print(name + ": running and judging", runMs);
-            print(name + ": spelling the answer", spellMs);
+            print(title + ", no browser: read", readMs);
+            print(title + ", no browser: run", runMs);
+            print(title + ", no browser: spell", spellMs);
         }
+    }
+
+    /** The turns of a hand over the trip level, up and up again: each keeps the lamps lit for another while. */
+    private static double tripV(int turn) {
+        return 11.2 + 0.05 * (turn % 16);
     }
 
     private static void print(String what, List<Double> valuesMs) {
         List<Double> sorted = valuesMs.stream().sorted().toList();
         System.out.printf(
-                Locale.ROOT,
-                "%s: %.1f ms in the middle, %.1f ms at the 95th percentile%n",
-                what,
-                sorted.get(sorted.size() / 2),
-                sorted.get((int) (0.95 * sorted.size())));
+                Locale.ROOT, "| %s | %.1f ms | %.1f ms |%n", what, sorted.get(sorted.size() / 2), sorted.get((int)
+                        (0.95 * sorted.size())));
     }
 }

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import curbwatt.engine.simulation.Simulation;
 import curbwatt.scenarios.assemble.ReadyScenario;
 import curbwatt.scenarios.assemble.Scenarios;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CopyOnWriteArrayList;
@@ -85,7 +86,7 @@ class TabWorkTest {
         turns.take(watch, () -> {
             inside.countDown();
             await(otherWaits);
-            while (turns.places().getQueueLength() == 0) {
+            while (turns.waiting() == 0) {
                 Thread.onSpinWait();
             }
             return order.add("first");
@@ -93,6 +94,54 @@ class TabWorkTest {
         turns.take(watch, () -> order.add("second"));
         other.join();
         assertThat(order).containsExactly("first", "other", "second");
+    }
+
+    /** Whoever waits looks now and then whether its work is still wanted, and must not lose its place by that. */
+    @Test
+    void theLineKeepsItsOrderHoweverLongItWaits() throws InterruptedException {
+        Turns turns = Turns.of(1);
+        List<Integer> order = new CopyOnWriteArrayList<>();
+        List<Integer> inLine = List.of(0, 1, 2, 3, 4, 5);
+        List<Thread> waiting = new ArrayList<>();
+        turns.take(Watch.over(run("holder"), 60, () -> {}), () -> {
+            for (int place : inLine) {
+                Watch watch = Watch.over(run("tab " + place), 60, () -> {});
+                Thread next = new Thread(() -> turns.take(watch, () -> order.add(place)));
+                next.start();
+                waiting.add(next);
+                while (turns.waiting() <= place) {
+                    Thread.onSpinWait();
+                }
+                pause(45);
+            }
+            return pause(150);
+        });
+        for (Thread each : waiting) {
+            each.join();
+        }
+        assertThat(order).isEqualTo(inLine);
+        assertThat(turns.free()).isEqualTo(1);
+    }
+
+    @Test
+    void whoeverIsGivenUpLeavesTheLineAndNoPlaceIsLost() {
+        Turns turns = Turns.of(1);
+        turns.take(Watch.over(run("holder"), 60, () -> {}), () -> {
+            Watch late = Watch.over(run("late"), -1, () -> {});
+            assertThatThrownBy(() -> turns.take(late, () -> "never")).isInstanceOf(StoppedException.class);
+            return turns.waiting();
+        });
+        assertThat(turns.waiting()).isZero();
+        assertThat(turns.free()).isEqualTo(1);
+    }
+
+    private static boolean pause(long lengthMs) {
+        try {
+            Thread.sleep(lengthMs);
+            return true;
+        } catch (InterruptedException e) {
+            throw new IllegalStateException(e);
+        }
     }
 
     private static void await(CountDownLatch latch) {

@@ -21,6 +21,14 @@ class ReportFilesTest {
     }
 
     @Test
+    void aPictureDrawnBesideChangesNothing() {
+        SortedMap<String, byte[]> alone = ReportFiles.of(SampleRun.HOLDS.story());
+        ReportFiles.prepare();
+        ReportFiles.of(SampleRun.HOLDS.story())
+                .forEach((name, bytes) -> assertThat(bytes).as(name).isEqualTo(alone.get(name)));
+    }
+
+    @Test
     void eachPictureIsThereAsDrawingAndAsImage() {
         SortedMap<String, byte[]> files = ReportFiles.of(SampleRun.HOLDS.story());
         assertThat(files.keySet())

@@ -27,6 +27,9 @@ public final class PerformancePage {
                 Runtime.getRuntime().availableProcessors(),
                 System.getProperty("java.vm.name"),
                 System.getProperty("java.vm.version"));
+        page.say(
+                "How quick the page follows a hand, and how it bears fifty of them, is in [performance-page](performance-page.md);"
+                        + " how soon the program has a report, in [performance-start](performance-start.md).");
         SceneChapter scene = new SceneChapter(laboratory);
         scene.write(page);
         StudyChapter studies = new StudyChapter(laboratory);

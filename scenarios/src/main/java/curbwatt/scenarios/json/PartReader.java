@@ -14,12 +14,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.ObjectMapper;
 
 /** Reads the catalogue, whose parts have their figures in the scenario's own keys. */
 public final class PartReader {
-    private final ObjectMapper mapper = new ObjectMapper();
-
     /**
      * Returns the parts of a list, in order.
      *
@@ -28,7 +25,7 @@ public final class PartReader {
      */
     public List<Part> read(PartKind kind, String text) {
         List<Part> parts = new ArrayList<>();
-        for (JsonNode node : mapper.readTree(text)) {
+        for (JsonNode node : Json.MAPPER.readTree(text)) {
             JsonNode figures = node.get(kind.toString());
             Map<String, String> texts = texts(figures);
             ScenarioReader.markPlaces(figures, Place.ROOT);
@@ -47,8 +44,8 @@ public final class PartReader {
         return parts;
     }
 
-    private <T> Optional<T> entry(boolean wanted, JsonNode figures, Class<T> type) {
-        return wanted ? Optional.of(mapper.treeToValue(figures, type)) : Optional.empty();
+    private static <T> Optional<T> entry(boolean wanted, JsonNode figures, Class<T> type) {
+        return wanted ? Optional.of(Json.MAPPER.treeToValue(figures, type)) : Optional.empty();
     }
 
     private static Map<String, String> texts(JsonNode figures) {

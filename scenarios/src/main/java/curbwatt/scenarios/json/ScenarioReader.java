@@ -14,14 +14,12 @@ import tools.jackson.core.JacksonException;
 import tools.jackson.core.JsonPointer;
 import tools.jackson.core.TokenStreamLocation;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.ObjectMapper;
 import tools.jackson.databind.node.ArrayNode;
 import tools.jackson.databind.node.ObjectNode;
 
 /** Reads scenario texts. Can be used any number of times. */
 public final class ScenarioReader {
     private final SchemaCheck schema = new SchemaCheck();
-    private final ObjectMapper mapper = new ObjectMapper();
 
     /**
      * A text as read.
@@ -84,7 +82,7 @@ public final class ScenarioReader {
         markPlaces(tree.root(), Place.ROOT);
         dropBlanks(tree.root());
         return new Reading(
-                mapper.treeToValue(tree.root(), ScenarioFile.class),
+                Json.MAPPER.treeToValue(tree.root(), ScenarioFile.class),
                 tree.positions(),
                 problems,
                 refusal.spoilt(),

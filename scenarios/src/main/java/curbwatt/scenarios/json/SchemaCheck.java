@@ -17,7 +17,6 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import tools.jackson.databind.JsonNode;
-import tools.jackson.databind.ObjectMapper;
 
 /** Holds a document against the schema, the one that editors use, and takes out of it what the schema refuses. */
 final class SchemaCheck {
@@ -27,7 +26,7 @@ final class SchemaCheck {
     private final JsonNode tree;
 
     SchemaCheck() {
-        this.tree = new ObjectMapper().readTree(text());
+        this.tree = Json.MAPPER.readTree(text());
         this.schema = SchemaRegistry.withDefaultDialect(SpecificationVersion.DRAFT_2020_12)
                 .getSchema(tree);
     }
