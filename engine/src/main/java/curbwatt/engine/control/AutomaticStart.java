@@ -73,6 +73,11 @@ public record AutomaticStart(
             return earlierRunS + (running ? timeS - changedS : 0);
         }
 
+        /** The same, but asked for nothing. */
+        public State forgetting() {
+            return wishing(HeldCondition.not());
+        }
+
         private State flipped(double timeS) {
             return new State(!running, timeS, HeldCondition.not(), locked, running ? starts : starts + 1, runS(timeS));
         }

@@ -47,6 +47,11 @@ public record HighIdleControl(
             return earlierRaisedS + (raised ? timeS - changedS : 0);
         }
 
+        /** The same, but asked for nothing. */
+        public State forgetting() {
+            return new State(raised, changedS, HeldCondition.not(), raises, earlierRaisedS);
+        }
+
         private State flipped(double timeS) {
             return new State(!raised, timeS, HeldCondition.not(), raised ? raises : raises + 1, raisedS(timeS));
         }

@@ -106,19 +106,8 @@ public final class CalmWatch {
         return calmS;
     }
 
-    /** Somebody who is told of counts. */
-    public interface CountTaker {
-        /**
-         * Takes a count.
-         *
-         * @param tap where its voltage is taken
-         * @param errorV what is added to that (V)
-         */
-        void take(LevelCount count, SenseTap tap, double errorV);
-    }
-
     /** Tells the counts of unfiltered voltages whose level lies within the bounds. */
-    public void countsWithin(double timeS, CountTaker taker) {
+    public void countsWithin(double timeS, LevelCountTaker taker) {
         for (int i = 0; i < cutoffs.size(); i++) {
             CutoffState cutoff = cutoffs.get(i);
             for (int t = 0; t < cutoff.pendingTimers() && !cutoff.isFiltered(); t++) {
@@ -132,7 +121,7 @@ public final class CalmWatch {
         watch.startWish(timeS, engine).ifPresent(wish -> tell(wish, taker));
     }
 
-    private void tell(EngineWatch.Wish wish, CountTaker taker) {
+    private void tell(VoltageWish wish, LevelCountTaker taker) {
         if (wish.isWithin(wish.tap().voltageV(lowest), wish.tap().voltageV(highest))) {
             taker.take(wish, wish.tap(), 0);
         }
@@ -187,6 +176,23 @@ public final class CalmWatch {
 
     /** Takes note of a calm time. */
     public void advance(double timeS, double endS, OperatingPoint start, OperatingPoint end) {
+        advanceBesideEngine(timeS, endS);
+        watch.advance(timeS, endS, start, end, engine);
+    }
+
+    /** Takes note of a time in which some counts came to nothing: they begin anew. */
+    public void advanceInterrupted(
+            double timeS, double endS, OperatingPoint start, OperatingPoint end, List<LevelCount> interrupted) {
+        advanceBesideEngine(timeS, endS);
+        watch.advanceInterrupted(timeS, endS, start, end, engine, interrupted);
+        for (LevelCount count : interrupted) {
+            if (count instanceof LevelTimer timer) {
+                timer.reset();
+            }
+        }
+    }
+
+    private void advanceBesideEngine(double timeS, double endS) {
         double durationS = endS - timeS;
         if (link.isPresent()) {
             link.get().advanceCalm(lowest.starter.nodeV, durationS);
@@ -207,7 +213,6 @@ public final class CalmWatch {
         if (pack.isPresent()) {
             pack.get().advance(endS, durationS, lowest.equipment);
         }
-        watch.advance(timeS, endS, start, end, engine);
     }
 
     /** Time from one for which the cycle just passed may be repeated without an act (s). */

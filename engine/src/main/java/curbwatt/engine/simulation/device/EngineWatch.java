@@ -11,6 +11,7 @@ import curbwatt.engine.simulation.network.SenseTap;
 import curbwatt.engine.simulation.part.EngineState;
 import curbwatt.engine.simulation.part.OperatingPoint;
 import curbwatt.engine.vehicle.EngineEquipment;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.DoublePredicate;
 import java.util.function.Function;
@@ -162,6 +163,28 @@ public final class EngineWatch {
         }
     }
 
+    /** Takes note of a time in which some wishes came to nothing, whatever the figures at its ends say. */
+    void advanceInterrupted(
+            double timeS,
+            double endS,
+            OperatingPoint start,
+            OperatingPoint end,
+            EngineState engine,
+            List<LevelCount> interrupted) {
+        HighIdleControl.State idleBefore = idleState;
+        AutomaticStart.State startBefore = startState;
+        advance(timeS, endS, start, end, engine);
+        for (LevelCount count : interrupted) {
+            if (count instanceof VoltageWish wish
+                    && highIdle.filter(wish.device()::equals).isPresent()) {
+                idleState = idleBefore.forgetting();
+            } else if (count instanceof VoltageWish wish
+                    && automatic.filter(wish.device()::equals).isPresent()) {
+                startState = startBefore.forgetting();
+            }
+        }
+    }
+
     private HighIdleControl.State idle(
             HighIdleControl control, HighIdleControl.State state, double timeS, OperatingPoint at, EngineState engine) {
         return control.next(state, timeS, engine.idles(), idleTap.voltageV(at), at.starter.batteryA());
@@ -214,43 +237,26 @@ public final class EngineWatch {
         return startWaits ? calmS : Math.min(calmS, startCalmForS(timeS, lowest, highest, engine));
     }
 
-    /** A wish for a voltage alone that a device waits on at present. */
-    public record Wish(SenseTap tap, boolean below, double levelV, double countedS, double delayS)
-            implements LevelCount {
-        @Override
-        public boolean isWithin(double lowestV, double highestV) {
-            return isBeyond(lowestV) != isBeyond(highestV);
-        }
-
-        @Override
-        public boolean isInterruptedBy(double lowestV, double highestV) {
-            return !isBeyond(lowestV) && !isBeyond(highestV);
-        }
-
-        private boolean isBeyond(double voltageV) {
-            return below ? voltageV < levelV : voltageV >= levelV;
-        }
-    }
-
     /** What the idle control waits for at present, if that is a voltage. */
-    public Optional<Wish> idleWish(double timeS, EngineState engine) {
+    public Optional<VoltageWish> idleWish(double timeS, EngineState engine) {
         return highIdle.filter(control -> engine.idles() && control.trigger() instanceof IdleTrigger.BelowVoltage)
                 .map(control -> {
                     IdleTrigger.BelowVoltage trigger = (IdleTrigger.BelowVoltage) control.trigger();
                     double countedS = countedS(idleState.wish(), timeS);
                     return idleState.raised()
-                            ? new Wish(idleTap, false, trigger.recoveredV(), countedS, control.releaseDelayS())
-                            : new Wish(idleTap, true, trigger.levelV(), countedS, control.delayS());
+                            ? new VoltageWish(
+                                    control, idleTap, false, trigger.recoveredV(), countedS, control.releaseDelayS())
+                            : new VoltageWish(control, idleTap, true, trigger.levelV(), countedS, control.delayS());
                 });
     }
 
     /** What the automatic start waits for at present, if that is a voltage. */
-    public Optional<Wish> startWish(double timeS, EngineState engine) {
+    public Optional<VoltageWish> startWish(double timeS, EngineState engine) {
         return automatic
                 .filter(device ->
                         engine.phase().mode() == EngineMode.OFF && !startState.running() && !startState.locked())
-                .map(device ->
-                        new Wish(startTap, true, device.levelV(), countedS(startState.wish(), timeS), device.delayS()));
+                .map(device -> new VoltageWish(
+                        device, startTap, true, device.levelV(), countedS(startState.wish(), timeS), device.delayS()));
     }
 
     private static double countedS(HeldCondition wish, double timeS) {

@@ -118,8 +118,7 @@ final class DevicePass {
             bounds.look(step, (fromS - timeS) / lengthS);
             step.at(timeS, first);
             step.at(fromS, last);
-            calm.advance(timeS, fromS, first, last);
-            interruptions.interrupt();
+            calm.advanceInterrupted(timeS, fromS, first, last, interruptions.found());
         }
         return reached(walk.through(step, fromS) - timeS, timeS, lengthS, shortestS);
     }

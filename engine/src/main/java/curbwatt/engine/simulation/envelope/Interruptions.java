@@ -1,7 +1,6 @@
 package curbwatt.engine.simulation.envelope;
 
 import curbwatt.engine.simulation.clock.LevelCount;
-import curbwatt.engine.simulation.clock.LevelTimer;
 import curbwatt.engine.simulation.device.CalmWatch;
 import curbwatt.engine.simulation.network.SenseTap;
 import curbwatt.engine.simulation.part.OperatingPoint;
@@ -18,7 +17,7 @@ import java.util.List;
 final class Interruptions {
 
     private final CalmWatch calm;
-    private final List<LevelTimer> timers = new ArrayList<>();
+    private final List<LevelCount> found = new ArrayList<>();
     private boolean[] interrupts = new boolean[0];
     private LongStep step;
     private double marginV;
@@ -37,7 +36,7 @@ final class Interruptions {
     boolean come(LongStep next, double deviationV) {
         step = next;
         marginV = deviationV;
-        timers.clear();
+        found.clear();
         inTime = true;
         fromS = step.startS() + step.lengthS();
         calm.countsWithin(step.startS(), this::look);
@@ -49,9 +48,9 @@ final class Interruptions {
         return fromS;
     }
 
-    /** Lets cutoffs forget what the counts in question had reached. */
-    void interrupt() {
-        timers.forEach(LevelTimer::reset);
+    /** The counts in question. */
+    List<LevelCount> found() {
+        return found;
     }
 
     private void look(LevelCount count, SenseTap tap, double errorV) {
@@ -61,9 +60,7 @@ final class Interruptions {
         }
         if (inTime) {
             fromS = Math.min(fromS, lastFromS());
-            if (count instanceof LevelTimer timer) {
-                timers.add(timer);
-            }
+            found.add(count);
         }
     }
 
