@@ -27,14 +27,15 @@ public final class IdleSpeedFigure {
      * @param names names of the curves, for all, 90 % and 80 % of the charge
      */
     public static Optional<Picture> of(RechargeResult result, List<String> names, Caption caption) {
-        List<WayBack> back = result.idling().stream()
-                .filter(way -> way.backS().isPresent())
-                .toList();
+        List<WayBack> back =
+                result.idling().stream().filter(way -> way.backS().isPresent()).toList();
         if (back.size() < 2 || result.driving().isNothing()) {
             return Optional.empty();
         }
-        double slowestS =
-                back.stream().mapToDouble(way -> way.backS().getAsDouble()).max().orElseThrow();
+        double slowestS = back.stream()
+                .mapToDouble(way -> way.backS().getAsDouble())
+                .max()
+                .orElseThrow();
         double betweenS = result.plan().betweenCallsS();
         TimeScale scale = TimeScale.of(ROOM_FACTOR * slowestS);
         List<CurveSheet.Curve> curves = new ArrayList<>();

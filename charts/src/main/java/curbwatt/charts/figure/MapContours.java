@@ -60,7 +60,8 @@ record MapContours(SettingsMap map, int rule, MapGround ground) {
     private void label(Pen pen, Line line, Font font, LabelSpace space) {
         for (double away : AWAY) {
             double share = line.labelShare() + away;
-            Point2D point = line.points().get((int) (Math.min(1, Math.max(0, share)) * (line.points().size() - 1)));
+            Point2D point = line.points()
+                    .get((int) (Math.min(1, Math.max(0, share)) * (line.points().size() - 1)));
             double x = ground.x(point.getX());
             double base = ground.y(point.getY()) + 4;
             Rectangle2D box = LabelSpace.box(line.name(), font, x - Pen.width(line.name(), font) / 2, base);

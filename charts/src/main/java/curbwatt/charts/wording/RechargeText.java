@@ -170,7 +170,8 @@ public record RechargeText(RechargeStory story) {
     }
 
     private static String never(WayBack back) {
-        String early = back.timeS(0.8).isPresent() ? "80 % are back in " + RechargeWords.time(back.timeS(0.8)) + "; " : "";
+        String early =
+                back.timeS(0.8).isPresent() ? "80 % are back in " + RechargeWords.time(back.timeS(0.8)) + "; " : "";
         double most = 100 * Math.max(0, back.mostFraction());
         String much = most < 0.05
                 ? (early.isEmpty() ? "Nothing" : "nothing") + " comes back in a day"

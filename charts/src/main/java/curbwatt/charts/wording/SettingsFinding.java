@@ -147,7 +147,8 @@ public record SettingsFinding(SettingsResult result) {
     /** How the next setting compares; the recommended one need not have more room, several may have as much. */
     private String beside(Room best, Recommendation.Neighbour next, Side side) {
         String room = SettingText.room(next.room().roomFactor());
-        String ends = next.room().end().map(end -> ", and ends where " + ending(end)).orElse("");
+        String ends =
+                next.room().end().map(end -> ", and ends where " + ending(end)).orElse("");
         boolean less = !room.equals(SettingText.room(best.roomFactor()));
         return (less ? ", but already at " : "; at ") + alone(next.cell(), side) + " the room is " + room
                 + (less ? "" : " too") + ends;

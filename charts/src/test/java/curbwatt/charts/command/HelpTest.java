@@ -52,9 +52,8 @@ class HelpTest {
                         Stream.of(spec.usageMessage().footer()),
                         spec.args().stream().flatMap(arg -> Stream.of(arg.description())))
                 .flatMap(texts -> texts)
-                .forEach(text -> assertThatCode(() -> String.format(text))
-                        .as(text)
-                        .doesNotThrowAnyException());
+                .forEach(text ->
+                        assertThatCode(() -> String.format(text)).as(text).doesNotThrowAnyException());
     }
 
     @Test

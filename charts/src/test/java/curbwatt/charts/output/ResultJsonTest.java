@@ -28,7 +28,8 @@ class ResultJsonTest {
 
     @Test
     void aStudyThatNobodyKnowsDoesNotFit() throws IOException {
-        assertThat(ResultSchema.faults("{\"study\": \"weather\", \"format\": 1}")).isNotEmpty();
+        assertThat(ResultSchema.faults("{\"study\": \"weather\", \"format\": 1}"))
+                .isNotEmpty();
     }
 
     @Test

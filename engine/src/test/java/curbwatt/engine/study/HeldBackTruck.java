@@ -110,8 +110,7 @@ public record HeldBackTruck(
                         34,
                         factor -> List.of(
                                 Loads.power("heads", 150 * factor, "warn"),
-                                Loads.patterned(
-                                        "winch", 45 * factor, new LoadPattern.Duty(30, 600, 60, 0), "warn")),
+                                Loads.patterned("winch", 45 * factor, new LoadPattern.Duty(30, 600, 60, 0), "warn")),
                         5400,
                         new RecloseRule.EngineRunning()),
                 new HeldBackTruck(
@@ -175,8 +174,7 @@ public record HeldBackTruck(
 
     /** As it stands, at a setting. */
     public Build at(double tripV, double tripDelayS) {
-        return new Build(
-                tripV, tripDelayS, 0, aged(battery, 1, 1), second.map(one -> aged(one.battery(), 1, 1)), 0, 1);
+        return new Build(tripV, tripDelayS, 0, aged(battery, 1, 1), second.map(one -> aged(one.battery(), 1, 1)), 0, 1);
     }
 
     /** The question that a build is asked: to hold, and to start after the watch. */

@@ -122,7 +122,9 @@ class JudgeTest {
         Phase first = limited.off("first", 600);
         Phase second = limited.off("second", 600);
         RunResult run = limited.run(first, second);
-        assertThat(new Story(run.events()).only(EventKind.RUN_TIME_LIMIT_REACHED).timeS())
+        assertThat(new Story(run.events())
+                        .only(EventKind.RUN_TIME_LIMIT_REACHED)
+                        .timeS())
                 .isEqualTo(600);
         assertThat(finding(limited, run, new Requirement.NoTrip(Set.of("first")), first, second)
                         .met())
@@ -137,8 +139,7 @@ class JudgeTest {
     void theStartAfterHoursParkedIsAskedApartFromThatInTheScene() {
         Bench full = bench.with(new Circuit("night", 0, List.of(Loads.current("heater", 6, "night"))));
         Phase watch = full.off("watch", 1200);
-        Phase night = new Phase(
-                "night", EngineMode.PARKED, 5 * 3600, 25, EngineSpeed.constant(0), Set.of("night"));
+        Phase night = new Phase("night", EngineMode.PARKED, 5 * 3600, 25, EngineSpeed.constant(0), Set.of("night"));
         RunResult run = full.run(watch, night);
         double inScene = margin(run, "watch");
         double afterNight = margin(run, "night");
@@ -148,15 +149,19 @@ class JudgeTest {
         Verdict verdict = new Judge(full.vehicle(), full.scene(watch, night), List.of(start, parked)).judge(run);
         assertThat(verdict.findings().stream().map(Finding::met)).containsExactly(true, true);
         assertThat(verdict.findings().stream().map(Finding::cause)).containsExactly("watch", "night");
-        assertThat(finding(full, run, new Requirement.StartAfterParked("night", 5 * 3600, afterNight + 1e-9), watch, night)
+        assertThat(finding(
+                                full,
+                                run,
+                                new Requirement.StartAfterParked("night", 5 * 3600, afterNight + 1e-9),
+                                watch,
+                                night)
                         .met())
                 .isFalse();
         assertThat(finding(full, run, start, watch, night).met())
                 .as("with nothing asked of the night, the scene's own question goes to its end")
                 .isFalse();
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> finding(
-                        full, run, new Requirement.StartAfterParked("day", 60, 0.3), watch, night))
+                .isThrownBy(() -> finding(full, run, new Requirement.StartAfterParked("day", 60, 0.3), watch, night))
                 .withMessageContaining("no phase 'day'");
     }
 

@@ -1,7 +1,6 @@
 package curbwatt.engine.study.recharge;
 
 import curbwatt.engine.event.Event;
-import curbwatt.engine.event.Event;
 import curbwatt.engine.event.EventKind;
 import curbwatt.engine.protection.Reason;
 import curbwatt.engine.result.PhaseSummary;

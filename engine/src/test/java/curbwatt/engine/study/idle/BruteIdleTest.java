@@ -52,7 +52,8 @@ class BruteIdleTest {
     /** The small flooded battery stands in mild air: an alternator that charges it in the cold is followed in tiny steps. */
     static Stream<HeldBackTruck> trucks() {
         return HeldBackTruck.all().stream()
-                .map(truck -> truck.battery().chemistry() == Chemistry.FLOODED && truck.airC() < 0 ? truck.in(15) : truck);
+                .map(truck ->
+                        truck.battery().chemistry() == Chemistry.FLOODED && truck.airC() < 0 ? truck.in(15) : truck);
     }
 
     private static Question asIs(HeldBackTruck truck) {
@@ -68,8 +69,8 @@ class BruteIdleTest {
         for (WayOutcome outcome : result.base().outcomes()) {
             OptionalDouble litres = litres(truck, outcome.way(), 1);
             assertThat(outcome.serves()).as("%s", outcome.way()).isEqualTo(litres.isPresent());
-            litres.ifPresent(by -> assertThat(outcome.usage().fuelLitres().orElseThrow())
-                    .isCloseTo(by, within(1e-3 * Math.abs(by))));
+            litres.ifPresent(by ->
+                    assertThat(outcome.usage().fuelLitres().orElseThrow()).isCloseTo(by, within(1e-3 * Math.abs(by))));
         }
         Optional<IdleWay> now = best(truck, 1);
         assertThat(result.base().bestWay()).isEqualTo(now);
@@ -77,10 +78,8 @@ class BruteIdleTest {
         OptionalDouble longer = changes(truck, STEP, 2, now);
         assertThat(flip(result, false).isPresent()).isEqualTo(shorter.isPresent());
         assertThat(flip(result, true).isPresent()).isEqualTo(longer.isPresent());
-        shorter.ifPresent(at ->
-                assertThat(flip(result, false).orElseThrow()).isBetween(at - 0.005, at + STEP + 0.005));
-        longer.ifPresent(at ->
-                assertThat(flip(result, true).orElseThrow()).isBetween(at - STEP - 0.005, at + 0.005));
+        shorter.ifPresent(at -> assertThat(flip(result, false).orElseThrow()).isBetween(at - 0.005, at + STEP + 0.005));
+        longer.ifPresent(at -> assertThat(flip(result, true).orElseThrow()).isBetween(at - STEP - 0.005, at + 0.005));
     }
 
     /** The first factor on the standing, away from 1, at which another way is the best. */
@@ -104,8 +103,7 @@ class BruteIdleTest {
         IdleWay best = null;
         double least = Double.POSITIVE_INFINITY;
         // those without a device first: among equals one of them is taken
-        for (IdleWay way :
-                List.of(IdleWay.IDLING, IdleWay.ENGINE_OFF, IdleWay.HIGH_IDLE, IdleWay.AUTOMATIC_START)) {
+        for (IdleWay way : List.of(IdleWay.IDLING, IdleWay.ENGINE_OFF, IdleWay.HIGH_IDLE, IdleWay.AUTOMATIC_START)) {
             OptionalDouble litres = litres(truck, way, factor);
             if (litres.isPresent() && litres.getAsDouble() < least - 1e-4 * Math.abs(litres.getAsDouble())) {
                 least = litres.getAsDouble();
@@ -177,7 +175,12 @@ class BruteIdleTest {
                 new InitialState(0.95, truck.airC()),
                 List.of(
                         new Phase(
-                                "Drive", EngineMode.DRIVING, DRIVE_S, truck.airC(), EngineSpeed.constant(1900), Set.of()),
+                                "Drive",
+                                EngineMode.DRIVING,
+                                DRIVE_S,
+                                truck.airC(),
+                                EngineSpeed.constant(1900),
+                                Set.of()),
                         new Phase(
                                 "Watch",
                                 mode,

@@ -14,7 +14,6 @@ import curbwatt.engine.scene.Phase;
 import curbwatt.engine.scene.Roster;
 import curbwatt.engine.study.AirShift;
 import curbwatt.engine.study.HeldBackTruck;
-import java.util.Set;
 import curbwatt.engine.study.Question;
 import curbwatt.engine.study.RunPool;
 import curbwatt.engine.study.StudyWatch;
@@ -22,6 +21,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class RechargeStudyTest {
@@ -138,7 +138,8 @@ class RechargeStudyTest {
                 question.simulation().scene().start(),
                 List.of(DayPlan.parkedToItsEnd("Day", day, "parked", AirTemperature.constant(25), Set.of())),
                 14);
-        ShiftAnswer answer = new RechargeStudy(question, Optional.of(roster), RechargeTruck.plan(OptionalDouble.of(0.8), 7200))
+        ShiftAnswer answer = new RechargeStudy(
+                        question, Optional.of(roster), RechargeTruck.plan(OptionalDouble.of(0.8), 7200))
                 .run(new RunPool(2), StudyWatch.none())
                 .shifts()
                 .orElseThrow();

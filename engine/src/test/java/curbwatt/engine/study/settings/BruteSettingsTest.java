@@ -57,8 +57,7 @@ class BruteSettingsTest {
     @ParameterizedTest
     @MethodSource("trucks")
     void noSettingHasMoreRoomThanTheRecommendedOne(HeldBackTruck truck) {
-        SettingsPlan plan = new SettingsPlan(
-                Optional.of(HeldBackTruck.CUTOFF), LEVELS_V, DELAYS_S, List.of(), WIDE);
+        SettingsPlan plan = new SettingsPlan(Optional.of(HeldBackTruck.CUTOFF), LEVELS_V, DELAYS_S, List.of(), WIDE);
         SettingsResult found = new SettingsStudy(truck.question(truck.at(11.5, 30)), plan)
                 .run(new RunPool(2), StudyWatch.none(), CellListener.none());
         double most = -1;

@@ -51,15 +51,10 @@ class BruteSizeTest {
     void theSmallestBatteryOfASweepIsThatOfTheStudy(HeldBackTruck truck) {
         Question asIs = truck.question(truck.at(TRIP_V, DELAY_S));
         SizePlan plan = new SizePlan(
-                OptionalDouble.of(HEALTH),
-                OptionalDouble.of(GROWTH),
-                OptionalDouble.empty(),
-                ODDS,
-                DRAWS,
-                SPREAD,
-                1.1);
-        SizeResult.Steps steps =
-                new SizeStudy(asIs, plan, List.of()).run(new RunPool(2), StudyWatch.none()).steps();
+                OptionalDouble.of(HEALTH), OptionalDouble.of(GROWTH), OptionalDouble.empty(), ODDS, DRAWS, SPREAD, 1.1);
+        SizeResult.Steps steps = new SizeStudy(asIs, plan, List.of())
+                .run(new RunPool(2), StudyWatch.none())
+                .steps();
 
         double stated = smallest(truck, new Try(HEALTH, 0, 1));
         assertThat(steps.stated().holdsAh().orElseThrow()).isCloseTo(stated, within(0.03 * stated));
@@ -85,8 +80,8 @@ class BruteSizeTest {
     private static boolean isMet(HeldBackTruck truck, Try tried, double sizeAh) {
         BatteryParameters sized =
                 truck.second().map(HeldBackTruck.Second::battery).orElse(truck.battery());
-        Battery battery = HeldBackTruck.aged(
-                HeldBackTruck.sized(sized, sizeAh / sized.ratedC20Ah()), tried.health(), GROWTH);
+        Battery battery =
+                HeldBackTruck.aged(HeldBackTruck.sized(sized, sizeAh / sized.ratedC20Ah()), tried.health(), GROWTH);
         Build build = truck.second().isPresent()
                 ? new Build(
                         TRIP_V,
