@@ -39,7 +39,7 @@ record MapContours(SettingsMap map, int rule, MapGround ground) {
     private static final double[] ROUND_V = {0.05, 0.1, 0.2, 0.25, 0.5, 1, 2};
 
     /** A line of one value. */
-    private record Line(String name, Stroke stroke, double labelShare, List<Point2D> points) {}
+    private record Line(String name, Stroke stroke, double labelFraction, List<Point2D> points) {}
 
     /** Draws the lines. */
     void draw(Pen pen) {
@@ -59,7 +59,7 @@ record MapContours(SettingsMap map, int rule, MapGround ground) {
 
     private void label(Pen pen, Line line, Font font, LabelSpace space) {
         for (double away : AWAY) {
-            double share = line.labelShare() + away;
+            double share = line.labelFraction() + away;
             Point2D point = line.points()
                     .get((int) (Math.min(1, Math.max(0, share)) * (line.points().size() - 1)));
             double x = ground.x(point.getX());
@@ -98,7 +98,7 @@ record MapContours(SettingsMap map, int rule, MapGround ground) {
             double[] round,
             Stroke stroke,
             DoubleFunction<String> name,
-            double labelShare) {
+            double labelFraction) {
         ContourLines contours =
                 new ContourLines(map.tripLevelsV().size(), map.tripDelaysS().size(), (column, row) -> {
                     double value = quantity.apply(
@@ -107,7 +107,7 @@ record MapContours(SettingsMap map, int rule, MapGround ground) {
                     return Double.isFinite(value) ? value : Double.NaN;
                 });
         for (double level : levels(contours, round)) {
-            contours.at(level).forEach(points -> lines.add(new Line(name.apply(level), stroke, labelShare, points)));
+            contours.at(level).forEach(points -> lines.add(new Line(name.apply(level), stroke, labelFraction, points)));
         }
     }
 
