@@ -64,7 +64,7 @@ class ArchitectureTest {
                             vehicle verdict battery
             study.odds:     quantity battery load control event vehicle scene result simulation simulation.record \
                             verdict study powertrain
-            study.recharge: quantity battery days event powertrain result scene simulation simulation.record study study.idle \
+            study.recharge: quantity battery days event powertrain protection result scene simulation simulation.record study study.idle \
                             vehicle
             """);
 

@@ -21,7 +21,7 @@ import picocli.CommandLine.Option;
             "Draws battery health, temperature, load current, alternator heat, sensor accuracy and scene length from the"
                     + " spreads under studies.odds of the scenario, or the usual ones (docs/studies.md), runs each draw, and"
                     + " says the chance that the scene is held, that the engine starts, and of a nuisance trip, each with"
-                    + " 95 % confidence; and which input matters most."
+                    + " 95 %% confidence; and which input matters most."
         },
         footer = {
             "Examples:",

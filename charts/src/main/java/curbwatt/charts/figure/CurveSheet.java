@@ -6,6 +6,7 @@ import curbwatt.charts.style.Typeface;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.Stroke;
+import java.awt.geom.Point2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.List;
@@ -135,10 +136,11 @@ record CurveSheet(
         pen.text(mark.label(), font(), mark.color(), place.fromPx(), base, Pen.Anchor.LEFT);
     }
 
-    private static void level(Pen pen, Panel panel, Mark level) {
+    private void level(Pen pen, Panel panel, Mark level) {
         double y = panel.y(level.at().doubleValue());
         pen.line(panel.area().getX(), y, panel.area().getMaxX(), y, level.color(), HouseStyle.LEVEL_LINE);
-        pen.textOnPaper(level.label(), font(), level.color(), panel.area().getX() + 6, y - 5, Pen.Anchor.LEFT);
+        Point2D place = new LevelPlace(panel, curves).of(Pen.width(level.label(), font()), y);
+        pen.textOnPaper(level.label(), font(), level.color(), place.getX(), place.getY(), Pen.Anchor.LEFT);
     }
 
     /** The name stands where the curve ends, or at the upper edge if it leaves the picture there. */

@@ -21,6 +21,9 @@ final class FlashWindow {
     /** A reading nearer to the sensed voltage than this is the same line (V). */
     private static final double SAME_V = 0.002;
 
+    /** Trips of the run and of the close-up nearer to each other than this are the same (s). */
+    private static final double SAME_TRIP_S = 0.02;
+
     private final List<WaveformPoint> points;
     private final Vehicle vehicle;
     private final Optional<LowVoltageCutoff> cutoff;
@@ -38,9 +41,10 @@ final class FlashWindow {
                 .mapToDouble(Event::timeS)
                 .filter(timeS -> timeS > startS() && timeS <= endS())
                 .findFirst();
-        // What comes after the contact has opened is no flash.
+        // What comes after the contact has opened is no flash; the close-up's own trip may come a moment before the
+        // run's.
         List<WaveformPoint> before = points.stream()
-                .filter(point -> tripS.isEmpty() || point.timeS() < tripS.getAsDouble() - 1e-6)
+                .filter(point -> tripS.isEmpty() || point.timeS() < tripS.getAsDouble() - SAME_TRIP_S)
                 .toList();
         this.flashing = before.isEmpty() ? points : before;
     }

@@ -9,6 +9,7 @@ import java.awt.Font;
 import java.awt.Stroke;
 import java.awt.geom.Path2D;
 import java.awt.geom.Point2D;
+import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -18,7 +19,10 @@ import java.util.function.DoubleFunction;
 import java.util.function.Function;
 
 /**
- * Lines of equal hold time and equal start margin over a map.
+ * Lines of equal hold time and equal start margin over a map. Where a cutoff opens more than once, the margin depends on
+ * whether it happens to be open when the start is asked for, and jumps from one setting to the next: no line of it runs
+ * there. Figures are rounded before, so that where a quantity is the same everywhere, the last digits of the runs don't draw
+ * lines of their own.
  *
  * @param map the map
  * @param rule which rule of closing
@@ -28,52 +32,82 @@ record MapContours(SettingsMap map, int rule, MapGround ground) {
 
     private static final int MOST_LINES = 5;
     private static final double SHORTEST_PX = 60;
+    private static final double[] AWAY = {0, 0.15, -0.15, 0.3, -0.3, 0.45, -0.45, 0.6, -0.6};
+    private static final double FINEST_MIN = 0.05;
+    private static final double FINEST_V = 0.002;
     private static final double[] ROUND_MIN = {1, 2, 5, 10, 15, 20, 30, 60, 120, 180, 240, 360, 720, 1440};
     private static final double[] ROUND_V = {0.05, 0.1, 0.2, 0.25, 0.5, 1, 2};
 
-    /** Draws the lines and writes their values on them. */
+    /** A line of one value. */
+    private record Line(String name, Stroke stroke, double labelFraction, List<Point2D> points) {}
+
+    /** Draws the lines. */
     void draw(Pen pen) {
-        draw(pen, fate -> scaled(fate.heldS(), 1.0 / 60), ROUND_MIN, HouseStyle.SIDE_LINE, MapContours::time, 0.35);
-        draw(
-                pen,
-                Fate::restartMarginV,
+        lines().forEach(line -> pen.outline(path(line.points()), Palette.INK.color(), line.stroke()));
+    }
+
+    /** Writes the values on the lines, each where nothing else stands. */
+    void label(Pen pen, LabelSpace space) {
+        Font font = Typeface.prepare().regular(HouseStyle.SMALL - 1);
+        for (Line line : lines()) {
+            Rectangle2D bounds = path(line.points()).getBounds2D();
+            if (Math.max(bounds.getWidth(), bounds.getHeight()) > SHORTEST_PX) {
+                label(pen, line, font, space);
+            }
+        }
+    }
+
+    private void label(Pen pen, Line line, Font font, LabelSpace space) {
+        for (double away : AWAY) {
+            double share = line.labelFraction() + away;
+            Point2D point = line.points()
+                    .get((int) (Math.min(1, Math.max(0, share)) * (line.points().size() - 1)));
+            double x = ground.x(point.getX());
+            double base = ground.y(point.getY()) + 4;
+            Rectangle2D box = LabelSpace.box(line.name(), font, x - Pen.width(line.name(), font) / 2, base);
+            if (space.isFree(box)) {
+                space.take(box);
+                pen.textOnPaper(line.name(), font, Palette.INK.color(), x, base, Pen.Anchor.MIDDLE);
+                return;
+            }
+        }
+    }
+
+    private List<Line> lines() {
+        List<Line> lines = new ArrayList<>();
+        add(
+                lines,
+                fate -> rounded(scaled(fate.heldS(), 1.0 / 60), FINEST_MIN),
+                ROUND_MIN,
+                HouseStyle.SIDE_LINE,
+                MapContours::time,
+                0.35);
+        add(
+                lines,
+                fate -> fate.trips() > 1 ? OptionalDouble.empty() : rounded(fate.restartMarginV(), FINEST_V),
                 ROUND_V,
                 HouseStyle.LEVEL_LINE,
                 value -> String.format(Locale.ROOT, value < 0 ? "−%.2f V" : "%.2f V", Math.abs(value)),
                 0.65);
+        return lines;
     }
 
-    private void draw(
-            Pen pen,
+    private void add(
+            List<Line> lines,
             Function<Fate, OptionalDouble> quantity,
             double[] round,
             Stroke stroke,
             DoubleFunction<String> name,
-            double where) {
-        int columns = map.tripLevelsV().size();
-        int rows = map.tripDelaysS().size();
-        ContourLines lines = new ContourLines(columns, rows, (column, row) -> {
-            double value = quantity.apply(
-                            map.at(rule, column, row).orElseThrow().fate())
-                    .orElse(Double.NaN);
-            return Double.isFinite(value) ? value : Double.NaN;
-        });
-        Font font = Typeface.prepare().regular(HouseStyle.SMALL - 1);
-        for (double level : levels(lines, round)) {
-            for (List<Point2D> line : lines.at(level)) {
-                Path2D path = path(line);
-                pen.outline(path, Palette.INK.color(), stroke);
-                if (Math.max(path.getBounds2D().getWidth(), path.getBounds2D().getHeight()) > SHORTEST_PX) {
-                    Point2D middle = line.get((int) (where * (line.size() - 1)));
-                    pen.textOnPaper(
-                            name.apply(level),
-                            font,
-                            Palette.INK.color(),
-                            ground.x(middle.getX()),
-                            ground.y(middle.getY()) + 4,
-                            Pen.Anchor.MIDDLE);
-                }
-            }
+            double labelFraction) {
+        ContourLines contours =
+                new ContourLines(map.tripLevelsV().size(), map.tripDelaysS().size(), (column, row) -> {
+                    double value = quantity.apply(
+                                    map.at(rule, column, row).orElseThrow().fate())
+                            .orElse(Double.NaN);
+                    return Double.isFinite(value) ? value : Double.NaN;
+                });
+        for (double level : levels(contours, round)) {
+            contours.at(level).forEach(points -> lines.add(new Line(name.apply(level), stroke, labelFraction, points)));
         }
     }
 
@@ -111,6 +145,12 @@ record MapContours(SettingsMap map, int rule, MapGround ground) {
             levels.add(i * step);
         }
         return levels;
+    }
+
+    private static OptionalDouble rounded(OptionalDouble value, double finest) {
+        return value.isPresent() && Double.isFinite(value.getAsDouble())
+                ? OptionalDouble.of(finest * Math.rint(value.getAsDouble() / finest))
+                : value;
     }
 
     private static OptionalDouble scaled(OptionalDouble value, double factor) {

@@ -6,7 +6,7 @@ import curbwatt.engine.study.settings.SettingsMap;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * Where in a map the name of a region fits.
@@ -35,11 +35,11 @@ record MapRegions(SettingsMap map, int rule) {
     }
 
     /**
-     * The widest place for a name: of the widest runs that the rows above and below share, the middle one.
+     * Places for a name: the widest runs that the rows above and below share, the one in the middle first.
      *
      * @param kind the region; null: settings that work
      */
-    Optional<Run> place(FailureKind kind) {
+    List<Run> places(FailureKind kind) {
         List<Run> runs = new ArrayList<>();
         for (int delay = 0; delay < map.tripDelaysS().size(); delay++) {
             runsIn(delay, kind, runs);
@@ -49,7 +49,12 @@ record MapRegions(SettingsMap map, int rule) {
                 .filter(run -> run.length() >= 0.8 * widest)
                 .sorted(Comparator.comparingInt(Run::delay).thenComparingInt(Run::fromLevel))
                 .toList();
-        return wide.isEmpty() ? Optional.empty() : Optional.of(wide.get(wide.size() / 2));
+        int middle = wide.size() / 2;
+        return IntStream.range(0, wide.size())
+                .boxed()
+                .sorted(Comparator.comparingInt(place -> Math.abs(place - middle)))
+                .map(wide::get)
+                .toList();
     }
 
     private void runsIn(int delay, FailureKind kind, List<Run> runs) {

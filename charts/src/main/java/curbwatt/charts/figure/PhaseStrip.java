@@ -124,6 +124,11 @@ final class PhaseStrip {
         Font tiny = Typeface.prepare().strong(TINY);
         Font font = fits(Pen.wrapped(span.name(), strong(), room), strong(), room) ? strong() : tiny;
         List<String> lines = Pen.wrapped(span.name(), font, room);
+        if (lines.stream().limit(2).anyMatch(line -> Pen.width(line, font) > room)) {
+            // a word of a name says something else than the name
+            pen.text(Pen.fitted(span.name(), font, room), font, Palette.INK.color(), x, y, Pen.Anchor.LEFT);
+            return;
+        }
         for (int i = 0; i < Math.min(2, lines.size()); i++) {
             String line = i == 1 && lines.size() > 2 ? lines.get(i) + "…" : lines.get(i);
             pen.text(Pen.fitted(line, font, room), font, Palette.INK.color(), x, y + i * LINE_STEP, Pen.Anchor.LEFT);

@@ -4,11 +4,9 @@ import curbwatt.charts.style.HouseStyle;
 import curbwatt.charts.style.Palette;
 import curbwatt.charts.style.Typeface;
 import curbwatt.engine.study.settings.Cell;
-import curbwatt.engine.study.settings.CoarseRange;
 import curbwatt.engine.study.settings.FailureKind;
 import curbwatt.engine.study.settings.SettingsMap;
 import curbwatt.engine.study.settings.SettingsResult;
-import java.awt.BasicStroke;
 import java.awt.Font;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
@@ -27,10 +25,6 @@ public final class SettingsFigure {
     private static final int ABOVE = 26;
     private static final int LEAST_TICK_PX = 48;
     private static final int LEAST_ROW_PX = 15;
-    private static final BasicStroke RING = new BasicStroke(2.4f);
-    private static final BasicStroke RING_GROUND = new BasicStroke(5);
-    private static final BasicStroke RANGE =
-            new BasicStroke(1.6f, BasicStroke.CAP_BUTT, BasicStroke.JOIN_MITER, 1, new float[] {6, 3}, 0);
 
     /**
      * The words of the picture.
@@ -40,6 +34,7 @@ public final class SettingsFigure {
      * @param levels the trip levels as text
      * @param delays the delays as text
      * @param recommended what stands at the recommended setting; empty: it is not in this map
+     * @param present what stands at the setting that the vehicle has, where that is in this map
      * @param alternative what it shows, for a reader who can't see it
      */
     public record Words(
@@ -48,6 +43,7 @@ public final class SettingsFigure {
             List<String> levels,
             List<String> delays,
             String recommended,
+            String present,
             String alternative) {
 
         /** Copies the collections. */
@@ -106,7 +102,9 @@ public final class SettingsFigure {
             keys.add(Head.Key.area("works, room 0", MapGround.room(0)));
             keys.add(Head.Key.area("room 3 or more", MapGround.room(MapGround.FULL_ROOM)));
         }
-        keys.add(Head.Key.line("held for", Palette.INK.color(), HouseStyle.SIDE_LINE));
+        if (cells.stream().anyMatch(cell -> cell.fate().heldS().isPresent())) {
+            keys.add(Head.Key.line("held for", Palette.INK.color(), HouseStyle.SIDE_LINE));
+        }
         keys.add(Head.Key.line("start margin", Palette.INK.color(), HouseStyle.LEVEL_LINE));
         return keys;
     }
@@ -128,12 +126,12 @@ public final class SettingsFigure {
     private void draw(Pen pen, MapGround ground) {
         ground.fill(pen);
         ticks(pen, ground);
-        new MapContours(result.map(), rule, ground).draw(pen);
-        names(pen, ground);
-        result.recommendation().filter(advice -> advice.cell().rule() == rule).ifPresent(advice -> {
-            range(pen, ground, advice.range());
-            ring(pen, ground, advice.cell());
-        });
+        MapContours contours = new MapContours(result.map(), rule, ground);
+        contours.draw(pen);
+        LabelSpace space = new LabelSpace();
+        new MapMarks(result, rule, ground).draw(pen, words.recommended(), words.present(), space);
+        names(pen, ground, space);
+        contours.label(pen, space);
     }
 
     private void ticks(Pen pen, MapGround ground) {
@@ -167,49 +165,23 @@ public final class SettingsFigure {
         }
     }
 
-    private void names(Pen pen, MapGround ground) {
+    private void names(Pen pen, MapGround ground, LabelSpace space) {
         Font font = Typeface.prepare().strong(HouseStyle.TEXT);
         MapRegions regions = new MapRegions(result.map(), rule);
         for (FailureKind kind : FailureKind.values()) {
-            regions.place(kind).ifPresent(run -> {
-                String name = words.reasons().get(kind);
-                if (Pen.width(name, font) + 8 < run.length() * ground.width()) {
-                    pen.textOnPaper(
-                            name,
-                            font,
-                            Palette.INK.color(),
-                            ground.x(run.middle()),
-                            ground.y(run.delay()) + 5,
-                            Pen.Anchor.MIDDLE);
-                }
-            });
+            String name = words.reasons().get(kind);
+            double width = Pen.width(name, font);
+            regions.places(kind).stream()
+                    .filter(run -> width + 8 < run.length() * ground.width())
+                    .filter(run -> space.isFree(
+                            LabelSpace.box(name, font, ground.x(run.middle()) - width / 2, ground.y(run.delay()) + 5)))
+                    .findFirst()
+                    .ifPresent(run -> {
+                        double base = ground.y(run.delay()) + 5;
+                        space.take(LabelSpace.box(name, font, ground.x(run.middle()) - width / 2, base));
+                        pen.textOnPaper(
+                                name, font, Palette.INK.color(), ground.x(run.middle()), base, Pen.Anchor.MIDDLE);
+                    });
         }
-    }
-
-    private void range(Pen pen, MapGround ground, CoarseRange range) {
-        SettingsMap map = result.map();
-        Rectangle2D box = ground.box(
-                map.tripLevelsV().indexOf(range.leastV()),
-                map.tripLevelsV().indexOf(range.mostV()),
-                map.tripDelaysS().indexOf(range.leastS()),
-                map.tripDelaysS().indexOf(range.mostS()));
-        pen.outline(box, Palette.PAPER.color(), HouseStyle.STRONG_LINE);
-        pen.outline(box, Palette.INK.color(), RANGE);
-    }
-
-    private void ring(Pen pen, MapGround ground, Cell cell) {
-        Rectangle2D box = ground.box(cell.level(), cell.level(), cell.delay(), cell.delay());
-        pen.outline(box, Palette.PAPER.color(), RING_GROUND);
-        pen.outline(box, Palette.ALARM.color(), RING);
-        Font font = Typeface.prepare().strong(HouseStyle.TEXT);
-        boolean toTheRight = cell.level() < result.map().tripLevelsV().size() / 2;
-        boolean above = cell.delay() < result.map().tripDelaysS().size() * 3 / 4;
-        pen.textOnPaper(
-                words.recommended(),
-                font,
-                Palette.ALARM.color(),
-                toTheRight ? box.getX() : box.getMaxX(),
-                above ? box.getY() - 9 : box.getMaxY() + 19,
-                toTheRight ? Pen.Anchor.LEFT : Pen.Anchor.RIGHT);
     }
 }

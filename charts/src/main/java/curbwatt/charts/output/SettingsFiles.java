@@ -106,7 +106,8 @@ public record SettingsFiles(String source, String title, SettingsResult result) 
                         fate.failures().stream().map(SettingsFiles::failure).toList())
                 .with("heldS", fate.heldS())
                 .with("restartMarginV", fate.restartMarginV())
-                .with("firstTripS", fate.firstTripS());
+                .with("firstTripS", fate.firstTripS())
+                .with("trips", fate.trips());
     }
 
     private static JsonObject failure(Failure failure) {

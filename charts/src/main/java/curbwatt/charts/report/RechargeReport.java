@@ -1,6 +1,7 @@
 package curbwatt.charts.report;
 
 import curbwatt.charts.figure.Caption;
+import curbwatt.charts.figure.IdleSpeedFigure;
 import curbwatt.charts.figure.Picture;
 import curbwatt.charts.figure.RechargeFigure;
 import curbwatt.charts.figure.ShiftFigure;
@@ -29,6 +30,7 @@ public final class RechargeReport {
         List<Picture> pictures = new ArrayList<>();
         pictures.add(RechargeFigure.of(
                 story, result.groups().stream().map(RechargeWords::name).toList(), caption(text.heading())));
+        IdleSpeedFigure.of(result, text.shares(), caption(text.speeds())).ifPresent(pictures::add);
         List<StudyReport.CsvTable> csv = new ArrayList<>();
         csv.add(new StudyReport.CsvTable("recharge.csv", "charge over time", RechargeJson.courses(result)));
         result.shifts().ifPresent(answer -> {

@@ -70,6 +70,10 @@ public record SettingsReport(ReadyScenario scenario, SettingsResult result) {
                         + " settings, a run each"
                         + (advised(rule).isPresent()
                                 ? "; the recommended one ringed, round it what a device with coarse steps may take"
+                                : "")
+                        + (opensAgain(rule)
+                                ? "; no start margin is drawn where it opens more than once, because there it"
+                                        + " depends on whether it happens to be open when the start is asked for"
                                 : "");
         Map<FailureKind, String> reasons =
                 Arrays.stream(FailureKind.values()).collect(Collectors.toMap(Function.identity(), SettingText::reason));
@@ -83,12 +87,17 @@ public record SettingsReport(ReadyScenario scenario, SettingsResult result) {
                 advised(rule)
                         .map(advice -> SettingText.of(advice.cell().setting()))
                         .orElse(""),
+                "as it is: " + SettingText.of(result.present()),
                 finding.headline() + " "
                         + finding.counts().stream()
                                 .map(line -> line.get(1) + " settings: " + line.get(0))
                                 .collect(Collectors.joining("; "))
                         + ".");
         return SettingsFigure.of(rule == 0 ? "settings" : "settings-" + (rule + 1), result, rule, words);
+    }
+
+    private boolean opensAgain(int rule) {
+        return result.map().ofRule(rule).stream().anyMatch(cell -> cell.fate().trips() > 1);
     }
 
     /** The recommendation, if it lies in the map of a rule. */

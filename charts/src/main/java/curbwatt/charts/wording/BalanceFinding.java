@@ -14,9 +14,8 @@ import java.util.Set;
 import java.util.function.ToDoubleFunction;
 
 /**
- * Who carried the load: means up to the first loss of a supply in a phase, because what is charged after it would hide
- * what
- * was drawn before.
+ * Who carried the load: means up to the first loss of a supply in a phase, or up to the start of an engine that is
+ * started for the battery, because what is charged after it would hide what was drawn before.
  *
  * @param story the run
  */
@@ -32,8 +31,8 @@ record BalanceFinding(RunStory story) {
     /** Smallest mean current that is worth a title (A). */
     private static final double NOTICEABLE_A = 0.5;
 
-    /** What a battery gave on average in a phase (A), up to the first loss. */
-    private record Given(PhaseSummary phase, String battery, double meanA, boolean untilLoss) {}
+    /** What a battery gave on average in a phase (A), up to what ends it; empty: the phase's end. */
+    private record Given(PhaseSummary phase, String battery, double meanA, Optional<EventKind> until) {}
 
     /** The finding, without a full stop. */
     String sentence() {
@@ -70,22 +69,25 @@ record BalanceFinding(RunStory story) {
 
     private Given given(PhaseSummary phase, String battery, ToDoubleFunction<TraceRow> currentA) {
         double endS = phase.startS() + phase.durationS();
-        double lostS = story.result().events().stream()
-                .filter(event -> LOSSES.contains(event.kind()))
-                .mapToDouble(Event::timeS)
-                .filter(timeS -> timeS > phase.startS() && timeS < endS)
-                .findFirst()
-                .orElse(endS);
+        Optional<Event> ending = story.result().events().stream()
+                .filter(event -> LOSSES.contains(event.kind()) || event.kind() == EventKind.ENGINE_STARTED)
+                .filter(event -> event.timeS() > phase.startS() && event.timeS() < endS)
+                .findFirst();
+        double lostS = ending.map(Event::timeS).orElse(endS);
         double meanA = story.trace().rows().stream()
                 .filter(row -> row.timeS() > phase.startS() && row.timeS() <= lostS)
                 .mapToDouble(currentA)
                 .average()
                 .orElse(phase.meanBatteryA());
-        return new Given(phase, battery, meanA, lostS < endS);
+        return new Given(phase, battery, meanA, ending.map(Event::kind));
     }
 
     private static String until(Given given) {
-        return given.untilLoss() ? ", until the first supply is lost" : "";
+        return given.until()
+                .map(kind -> kind == EventKind.ENGINE_STARTED
+                        ? ", until the engine is started for it"
+                        : ", until the first supply is lost")
+                .orElse("");
     }
 
     private static double allA(TraceRow row) {

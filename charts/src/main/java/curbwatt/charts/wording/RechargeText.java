@@ -133,11 +133,14 @@ public record RechargeText(RechargeStory story) {
                     : "it takes an idle of " + RechargeWords.speed(rpm.getAsDouble()) + " or more.";
         }
         WayBack fastest = result().idling().get(result().idling().size() - 1);
-        boolean acceptance = fastest.limit().orElse(Limit.ACCEPTANCE) == Limit.ACCEPTANCE;
         return "no idle up to 2000 /min is enough"
-                + (acceptance
-                        ? ": it is the battery that takes no more, and a faster engine does not change that."
-                        : ".");
+                + switch (fastest.limit().orElse(Limit.ACCEPTANCE)) {
+                    case ACCEPTANCE ->
+                        ": it is the battery that takes no more, and a faster engine does not change that.";
+                    case PACK_REFUSES ->
+                        ": the pack's protection refuses charge, and a faster engine does not change that.";
+                    case ALTERNATOR, DOES_NOT_START -> ".";
+                };
     }
 
     /** Whether the alternator or the battery sets the pace. */
@@ -154,16 +157,26 @@ public record RechargeText(RechargeStory story) {
         if (spareA <= 0) {
             return balance + ". There is nothing to charge with.";
         }
-        String simple = " are to spare, and a battery that took them all would be back in "
-                + PlainText.time(result().missingAh() / spareA * S_PER_H) + ".";
-        return balance + "; " + PlainText.amperes(spareA) + simple
+        String spare = balance + "; " + PlainText.amperes(spareA) + " are to spare";
+        if (back.backS().isEmpty()) {
+            return spare + ". " + never(back);
+        }
+        return spare + ", and a battery that took them all would be back in "
+                + PlainText.time(result().missingAh() / spareA * S_PER_H) + "."
                 + (setsPace(back, spareA) ? " The alternator sets the pace: " : " Its acceptance slows near full: ")
-                + "80 % are back in "
-                + RechargeWords.time(back.timeS(0.8)) + ", 90 % in " + RechargeWords.time(back.timeS(0.9))
-                + (back.backS().isPresent()
-                        ? ", all in " + PlainText.time(back.backS().getAsDouble()) + "."
-                        : "; in a day " + PlainText.number(100 * Math.max(0, back.mostFraction()), 1) + " % at most, "
-                                + "because " + RechargeWords.limit(back) + ".");
+                + "80 % are back in " + RechargeWords.time(back.timeS(0.8)) + ", 90 % in "
+                + RechargeWords.time(back.timeS(0.9)) + ", all in "
+                + PlainText.time(back.backS().getAsDouble()) + ".";
+    }
+
+    private static String never(WayBack back) {
+        String early =
+                back.timeS(0.8).isPresent() ? "80 % are back in " + RechargeWords.time(back.timeS(0.8)) + "; " : "";
+        double most = 100 * Math.max(0, back.mostFraction());
+        String much = most < 0.05
+                ? (early.isEmpty() ? "Nothing" : "nothing") + " comes back in a day"
+                : (early.isEmpty() ? "No" : "no") + " more than " + PlainText.number(most, 1) + " % come back in a day";
+        return early + much + ", because " + RechargeWords.limit(back) + ".";
     }
 
     /** Whether charge comes back about as fast as the alternator can spare it. */
@@ -188,6 +201,29 @@ public record RechargeText(RechargeStory story) {
                 scene(),
                 what + " over the time of recharging, at " + PlainText.number(result().airC(), 0)
                         + " °C and with the loads that are left on.");
+    }
+
+    /** The words above the picture of times over idle speeds. */
+    public Heading speeds() {
+        WayBack own = result().idling().get(0);
+        WayBack fastest = result().idling().get(result().idling().size() - 1);
+        return new Heading(
+                own.isAsFastAs(fastest)
+                        ? "A faster idle gains nothing: it is the battery that sets the pace."
+                        : own.backS().isEmpty()
+                                ? RechargeWords.name(own.way()) + " never gives all back; "
+                                        + RechargeWords.plain(fastest.way()) + " takes "
+                                        + RechargeWords.time(fastest.backS()) + "."
+                                : RechargeWords.name(own.way()) + " takes " + RechargeWords.time(own.backS()) + ", "
+                                        + RechargeWords.plain(fastest.way()) + " "
+                                        + RechargeWords.time(fastest.backS()) + ".",
+                "Time of idling until a share of the missing charge is back; a run at each speed tried, straight lines"
+                        + " between. Speeds that never give it back are left out.");
+    }
+
+    /** Names of the shares in that picture, all first. */
+    public List<String> shares() {
+        return List.of("all back", "90 % back", "80 % back");
     }
 
     private RechargeResult result() {

@@ -54,6 +54,7 @@ public final class RechargeWords {
                 back.mostFraction() > 0
                         ? "the alternator leaves too little beyond the loads"
                         : "the alternator does not carry the loads";
+            case PACK_REFUSES -> "the protection inside the pack refuses charge";
             case ACCEPTANCE -> "the battery takes ever less at this voltage";
         };
     }

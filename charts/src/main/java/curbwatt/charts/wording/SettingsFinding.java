@@ -141,14 +141,17 @@ public record SettingsFinding(SettingsResult result) {
             return way + ": not tried; it lies at the end of what was, " + edge(limit.side()) + ".";
         }
         return way + ": nothing fails as the scenario stands up to the end of what was tried, " + edge(limit.side())
-                + ", but already at " + alone(next.get().cell(), limit.side()) + " the room is "
-                + SettingText.room(next.get().room().roomFactor())
-                + next.get()
-                        .room()
-                        .end()
-                        .map(end -> ", and ends where " + ending(end))
-                        .orElse("")
-                + ".";
+                + beside(advice.room(), next.get(), limit.side()) + ".";
+    }
+
+    /** How the next setting compares; the recommended one need not have more room, several may have as much. */
+    private String beside(Room best, Recommendation.Neighbour next, Side side) {
+        String room = SettingText.room(next.room().roomFactor());
+        String ends =
+                next.room().end().map(end -> ", and ends where " + ending(end)).orElse("");
+        boolean less = !room.equals(SettingText.room(best.roomFactor()));
+        return (less ? ", but already at " : "; at ") + alone(next.cell(), side) + " the room is " + room
+                + (less ? "" : " too") + ends;
     }
 
     private static Optional<Recommendation.Neighbour> next(Recommendation advice, Side side) {

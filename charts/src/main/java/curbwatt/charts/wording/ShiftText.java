@@ -14,6 +14,7 @@ import java.util.OptionalDouble;
  */
 public record ShiftText(ShiftAnswer answer) {
 
+    private static final double SAME_PRINTED = 0.005;
     private static final String PATTERN = "The shift pattern ";
 
     /** The answer in a sentence or two. */
@@ -39,9 +40,9 @@ public record ShiftText(ShiftAnswer answer) {
         };
     }
 
-    /** Whether the scenes begin with what is wanted, so that charge is not what is lacking. */
+    /** Whether the scenes begin with what is wanted, as far as is printed, so that charge is not what is lacking. */
     private boolean isCharged() {
-        return answer.outcome().settledFraction().orElse(0) >= answer.wantedFraction();
+        return answer.outcome().settledFraction().orElse(0) >= answer.wantedFraction() - SAME_PRINTED;
     }
 
     private String remedy() {

@@ -45,6 +45,16 @@ public final class WayText {
             return PlainText.quoted(voltage.circuit()) + " falls to " + PlainText.volts(finding.figure()) + ", "
                     + PlainText.volts(finding.limit()) + " asked";
         }
+        if (requirement instanceof Requirement.StartAfterParked) {
+            return finding.figure() < 0
+                    ? "would not start after hours parked"
+                    : "starts after hours parked with " + PlainText.volts(finding.figure()) + " to spare of "
+                            + PlainText.volts(finding.limit()) + " asked";
+        }
+        if (requirement instanceof Requirement.NoTrip) {
+            return PlainText.quoted(finding.cause()) + " opens " + PlainText.count(Math.round(finding.figure()), "time")
+                    + " where no cutoff may";
+        }
         String whose = requirement instanceof Requirement.KeepAuxiliaryCharge ? "auxiliary charge" : "charge";
         return whose + " falls to " + PlainText.percent(finding.figure()) + ", " + PlainText.percent(finding.limit())
                 + " asked";

@@ -2,6 +2,7 @@ package curbwatt.charts.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import curbwatt.charts.output.ResultSchema;
 import curbwatt.charts.report.Closure;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -50,6 +51,7 @@ class CompareCommandTest {
                         "A as it is",
                         "B engine off")
                 .doesNotContain("NaN", "Infinity", "{{");
+        ResultSchema.assertFits("compare", folder.resolve("one/result.json"));
         assertThat(Files.readString(folder.resolve("one/comparison.csv"))).startsWith("figure,A,B,C\nheldS,8400,");
     }
 

@@ -1,11 +1,13 @@
 package curbwatt.charts.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatCode;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -41,6 +43,22 @@ class HelpTest {
             assertThat(arg.description()).as(arg.paramLabel()).isNotEmpty();
         }
         assertThat(said.out()).contains("Exit codes:", "Examples:", "  curbwatt " + command);
+    }
+
+    /** The help is printed through a formatter, which stumbles over a lone per cent sign and says so on the terminal. */
+    @ParameterizedTest
+    @MethodSource("commands")
+    void everyTextPassesTheFormatter(String command) {
+        CommandLine.Model.CommandSpec spec =
+                new CommandLine(new Main()).getSubcommands().get(command).getCommandSpec();
+        Stream.of(
+                        Stream.of(spec.usageMessage().header()),
+                        Stream.of(spec.usageMessage().description()),
+                        Stream.of(spec.usageMessage().footer()),
+                        spec.args().stream().flatMap(arg -> Stream.of(arg.description())))
+                .flatMap(texts -> texts)
+                .forEach(text ->
+                        assertThatCode(() -> String.format(text)).as(text).doesNotThrowAnyException());
     }
 
     @Test

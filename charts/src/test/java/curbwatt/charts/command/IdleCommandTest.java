@@ -2,6 +2,7 @@ package curbwatt.charts.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import curbwatt.charts.output.ResultSchema;
 import curbwatt.charts.report.Closure;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -34,8 +35,26 @@ class IdleCommandTest {
                 "crowns");
         assertThat(said.exitCode()).isZero();
         assertThat(said.out()).contains("crowns a year", "Why not", "Report: ");
+        ResultSchema.assertFits("idle", out.resolve("result.json"));
         assertThat(Files.readString(out.resolve("result.json")))
                 .contains("\"scenesPerYear\": 30", "\"fuelPricePerLitre\": 2", "\"wearPricePerHour\": 2");
+    }
+
+    @Test
+    void withoutFuelHoursAreCompared() throws IOException {
+        Path out = folder.resolve("hours");
+        Said said = Said.by(
+                "idle",
+                closure(Closure.TEXT),
+                "--out",
+                out.toString(),
+                "--set",
+                "vehicle.engine=",
+                "--set",
+                "studies={\"idle\": {\"engineStages\": [\"engine\"]}}");
+        assertThat(said.exitCode()).isZero();
+        assertThat(said.out()).contains("engine hours a scene");
+        ResultSchema.assertFits("idle", out.resolve("result.json"));
     }
 
     @Test

@@ -2,6 +2,7 @@ package curbwatt.charts.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import curbwatt.charts.output.ResultSchema;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -52,13 +53,14 @@ class OddsCommandTest {
     }
 
     @Test
-    void theAnswerComesFirstWithItsBoundsAndWhatMatters() {
+    void theAnswerComesFirstWithItsBoundsAndWhatMatters() throws IOException {
         Said said = odds("answer", "--runs", "64");
         assertThat(said.err()).isEmpty();
         assertThat(said.exitCode()).isZero();
         assertThat(said.out())
                 .matches("(?s)Held in \\d+ % of 64 draws \\([\\d.]+ to [\\d.]+ %\\); starts in .* matters most\\.\\R.*")
                 .contains("rank correlation", "A cutoff opens on low voltage in", "Nuisance trip", "95 % confidence");
+        ResultSchema.assertFits("odds", folder.resolve("answer/result.json"));
     }
 
     @Test
@@ -78,6 +80,7 @@ class OddsCommandTest {
                     .as(name)
                     .isEqualTo(Files.readAllBytes(folder.resolve("one").resolve(name)));
         }
+        ResultSchema.assertFits("odds", folder.resolve("one/result.json"));
         assertThat(Files.readString(folder.resolve("one/result.json")))
                 .contains("\"study\": \"odds\"", "\"firstOrderFraction\"", "\"nuisanceTrip\"", "\"runs\": 448");
         assertThat(Files.readAllLines(folder.resolve("one/samples.csv")))

@@ -2,6 +2,7 @@ package curbwatt.charts.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import curbwatt.charts.output.ResultSchema;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -64,6 +65,7 @@ class RechargeCommandTest {
                 .containsPattern(
                         "^\\d+ min of driving at 1900 /min give back the 15\\.\\d Ah that are missing after the scene;")
                 .contains("common practice, no published source", "Lowest idle, within 2 h", "Report: ");
+        ResultSchema.assertFits("recharge", folder.resolve("one/result.json"));
         assertThat(Files.readString(folder.resolve("one/result.json")))
                 .contains("\"study\": \"recharge\"", "\"leftOutS\": 1200", "\"shifts\": null");
         assertThat(Files.readString(folder.resolve("one/report.html")))
@@ -83,6 +85,7 @@ class RechargeCommandTest {
                 "recharge.csv",
                 "shifts.csv",
                 "charts/recharge.png",
+                "charts/idle-speeds.svg",
                 "charts/shifts.svg")) {
             assertThat(Files.readAllBytes(folder.resolve("one").resolve(name)))
                     .as(name)
@@ -97,6 +100,7 @@ class RechargeCommandTest {
         assertThat(said.out())
                 .contains("The shift pattern does not keep up: ")
                 .contains(" more of driving a day would do.");
+        ResultSchema.assertFits("recharge", folder.resolve("shifts/result.json"));
         assertThat(recharged("slow", "--scenes", "1", "--drive", "60").out()).contains("The shift pattern keeps up: ");
     }
 
@@ -106,7 +110,10 @@ class RechargeCommandTest {
 
         assertThat(said.out())
                 .startsWith("Not even a day of driving at 1900 /min gives back all of the ")
-                .contains("the alternator does not carry the loads");
+                .contains("the alternator does not carry the loads", "Nothing comes back in a day, because ")
+                .doesNotContain("back in not within");
+        ResultSchema.assertFits("recharge", folder.resolve("weak/result.json"));
+        assertThat(folder.resolve("weak/charts/idle-speeds.svg")).doesNotExist();
     }
 
     @Test

@@ -2,6 +2,7 @@ package curbwatt.charts.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import curbwatt.charts.output.ResultSchema;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -35,6 +36,7 @@ class SettingsCommandTest {
                 .startsWith("Set 'Equipment cutoff' to 11.")
                 .contains("Its room ends where ", "Higher: at 1", "Lower: ", "coarse steps")
                 .contains("As the scenario has it, 12.20 V and 5 s, 'Equipment cutoff' would trip after 19 s");
+        ResultSchema.assertFits("settings", folder.resolve("one/result.json"));
         said("two");
         for (String name :
                 List.of("report.html", "result.json", "settings.csv", "charts/settings.svg", "charts/settings.png")) {
@@ -53,12 +55,13 @@ class SettingsCommandTest {
     }
 
     @Test
-    void whereNothingWorksItSaysWhatWould() {
+    void whereNothingWorksItSaysWhatWould() throws IOException {
         Said said = said("none", "--set", "requirements.hold[0].forMin=126");
         assertThat(said.exitCode()).isZero();
         assertThat(said.out())
                 .startsWith("No setting of 'Equipment cutoff' does what was asked")
                 .contains("% more battery", "% less load", "idling for the last");
+        ResultSchema.assertFits("settings", folder.resolve("none/result.json"));
     }
 
     @Test

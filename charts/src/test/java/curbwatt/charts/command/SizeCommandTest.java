@@ -2,6 +2,7 @@ package curbwatt.charts.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import curbwatt.charts.output.ResultSchema;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -66,6 +67,7 @@ class SizeCommandTest {
                         "To hold the scene with 80 % of its capacity left, at 0 °C, in 5 of 6 draws, the battery needs ")
                 .contains("the one there has 80 Ah", "'agm 180 Ah 360 min 1250 A'", "Not 'battery-agm-80'")
                 .contains("The paper method gives ", "Report: ");
+        ResultSchema.assertFits("size", folder.resolve("one/result.json"));
         assertThat(Files.readString(folder.resolve("one/result.json")))
                 .contains("\"study\": \"size\"", "\"mustHold\": 5", "\"capacityAtTripAh\"");
         assertThat(Files.readString(folder.resolve("one/report.html"))).contains("Two methods, step by step");
@@ -92,6 +94,7 @@ class SizeCommandTest {
         assertThat(said.out())
                 .startsWith("No size of the battery holds the scene")
                 .contains("by 'Cutoff'");
+        ResultSchema.assertFits("size", folder.resolve("none/result.json"));
     }
 
     @Test

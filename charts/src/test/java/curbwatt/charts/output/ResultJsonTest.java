@@ -27,6 +27,12 @@ class ResultJsonTest {
     }
 
     @Test
+    void aStudyThatNobodyKnowsDoesNotFit() throws IOException {
+        assertThat(ResultSchema.faults("{\"study\": \"weather\", \"format\": 1}"))
+                .isNotEmpty();
+    }
+
+    @Test
     void theSchemaSeesWhatIsMissingOrUnknown() throws IOException {
         String json = ResultJson.of(SampleRun.HOLDS.story());
         assertThat(schema().validate(json.replace("\"verdict\"", "\"judgement\""), InputFormat.JSON))

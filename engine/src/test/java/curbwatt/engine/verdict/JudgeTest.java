@@ -16,6 +16,9 @@ import curbwatt.engine.event.Story;
 import curbwatt.engine.load.DropOut;
 import curbwatt.engine.load.Load;
 import curbwatt.engine.load.Loads;
+import curbwatt.engine.powertrain.EngineMode;
+import curbwatt.engine.powertrain.EngineSpeed;
+import curbwatt.engine.result.CrankCheck;
 import curbwatt.engine.result.RunResult;
 import curbwatt.engine.scene.Phase;
 import curbwatt.engine.vehicle.Bench;
@@ -91,6 +94,86 @@ class JudgeTest {
     }
 
     @Test
+    void aTripCountsInThePhaseInWhichItFallsAlone() {
+        Bench guarded = bench.with(Cutoffs.byHand("guard", 11.8, 30, "a"));
+        double tripS = new Story(guarded.run(guarded.off("whole", 3 * 3600)).events())
+                .only(EventKind.CUTOFF_TRIPPED)
+                .timeS();
+        Phase before = guarded.off("before", tripS - 60);
+        Phase after = guarded.off("after", 3600);
+        RunResult run = guarded.run(before, after);
+        Finding calm = finding(guarded, run, new Requirement.NoTrip(Set.of("before")), before, after);
+        assertThat(calm.met()).isTrue();
+        assertThat(calm.figure()).isZero();
+        assertThat(calm.cause()).isEmpty();
+        assertThat(calm.atS()).isEmpty();
+        Finding disturbed = finding(guarded, run, new Requirement.NoTrip(Set.of("before", "after")), before, after);
+        assertThat(disturbed.met()).isFalse();
+        assertThat(disturbed.figure()).isEqualTo(1);
+        assertThat(disturbed.limit()).isZero();
+        assertThat(disturbed.unit()).isEqualTo("trips");
+        assertThat(disturbed.cause()).isEqualTo("guard");
+        assertThat(disturbed.atS().orElseThrow()).isCloseTo(tripS, within(0.01));
+    }
+
+    @Test
+    void aRunTimeLimitThatEndsBetweenTwoPhasesIsATripInTheLaterOne() {
+        Bench limited = bench.with(Cutoffs.limited(Cutoffs.byHand("guard", 9, 30, "a"), 600));
+        Phase first = limited.off("first", 600);
+        Phase second = limited.off("second", 600);
+        RunResult run = limited.run(first, second);
+        assertThat(new Story(run.events())
+                        .only(EventKind.RUN_TIME_LIMIT_REACHED)
+                        .timeS())
+                .isEqualTo(600);
+        assertThat(finding(limited, run, new Requirement.NoTrip(Set.of("first")), first, second)
+                        .met())
+                .isTrue();
+        assertThat(finding(limited, run, new Requirement.NoTrip(Set.of("second")), first, second)
+                        .met())
+                .isFalse();
+    }
+
+    /** What is asked after the night is left to the requirement on the night. */
+    @Test
+    void theStartAfterHoursParkedIsAskedApartFromThatInTheScene() {
+        Bench full = bench.with(new Circuit("night", 0, List.of(Loads.current("heater", 6, "night"))));
+        Phase watch = full.off("watch", 1200);
+        Phase night = new Phase("night", EngineMode.PARKED, 5 * 3600, 25, EngineSpeed.constant(0), Set.of("night"));
+        RunResult run = full.run(watch, night);
+        double inScene = margin(run, "watch");
+        double afterNight = margin(run, "night");
+        assertThat(afterNight).isLessThan(inScene - 0.1);
+        Requirement parked = new Requirement.StartAfterParked("night", 5 * 3600, afterNight);
+        Requirement start = new Requirement.WillStart(inScene);
+        Verdict verdict = new Judge(full.vehicle(), full.scene(watch, night), List.of(start, parked)).judge(run);
+        assertThat(verdict.findings().stream().map(Finding::met)).containsExactly(true, true);
+        assertThat(verdict.findings().stream().map(Finding::cause)).containsExactly("watch", "night");
+        assertThat(finding(
+                                full,
+                                run,
+                                new Requirement.StartAfterParked("night", 5 * 3600, afterNight + 1e-9),
+                                watch,
+                                night)
+                        .met())
+                .isFalse();
+        assertThat(finding(full, run, start, watch, night).met())
+                .as("with nothing asked of the night, the scene's own question goes to its end")
+                .isFalse();
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> finding(full, run, new Requirement.StartAfterParked("day", 60, 0.3), watch, night))
+                .withMessageContaining("no phase 'day'");
+    }
+
+    private static double margin(RunResult run, String phase) {
+        return run.crankChecks().stream()
+                .filter(check -> check.phase().equals(phase))
+                .mapToDouble(CrankCheck::marginV)
+                .min()
+                .orElseThrow();
+    }
+
+    @Test
     void withoutAnAuxiliaryBatteryItsChargeCannotBeJudged() {
         Phase phase = bench.off("p", 60);
         RunResult run = bench.run(phase);
@@ -154,8 +237,8 @@ class JudgeTest {
                 .doubts();
     }
 
-    private static Finding finding(Bench bench, RunResult run, Requirement requirement, Phase phase) {
-        return new Judge(bench.vehicle(), bench.scene(phase), List.of(requirement))
+    private static Finding finding(Bench bench, RunResult run, Requirement requirement, Phase... phases) {
+        return new Judge(bench.vehicle(), bench.scene(phases), List.of(requirement))
                 .judge(run)
                 .findings()
                 .get(0);

@@ -57,14 +57,18 @@ record CutoffAssembler(Guarded guarded) {
     }
 
     private static RecloseRule reclose(Optional<RecloseEntry> entry) {
-        return entry.map(reclose -> switch (reclose.when().orElseThrow()) {
-                    case ABOVE_VOLTAGE ->
-                        new RecloseRule.AboveVoltage(
-                                reclose.aboveV().orElseThrow(), reclose.delayS().orElse(0.0));
-                    case ENGINE_RUNNING -> new RecloseRule.EngineRunning();
-                    case BY_HAND -> new RecloseRule.ByHand();
-                })
-                .orElseGet(RecloseRule.ByHand::new);
+        return entry.map(CutoffAssembler::reclose).orElseGet(RecloseRule.ByHand::new);
+    }
+
+    /** A rule of closing, of a cutoff or among those that a study tries. */
+    static RecloseRule reclose(RecloseEntry reclose) {
+        return switch (reclose.when().orElseThrow()) {
+            case ABOVE_VOLTAGE ->
+                new RecloseRule.AboveVoltage(
+                        reclose.aboveV().orElseThrow(), reclose.delayS().orElse(0.0));
+            case ENGINE_RUNNING -> new RecloseRule.EngineRunning();
+            case BY_HAND -> new RecloseRule.ByHand();
+        };
     }
 
     private static OptionalDouble optional(Optional<Double> value) {

@@ -46,7 +46,7 @@ record StudiesAssembler(Guarded guarded) {
                         entry.cutoff(),
                         entry.tripLevelsV().isEmpty() ? usual.tripLevelsV() : entry.tripLevelsV(),
                         entry.tripDelaysS().isEmpty() ? usual.tripDelaysS() : entry.tripDelaysS(),
-                        usual.recloses(),
+                        entry.recloses().stream().map(CutoffAssembler::reclose).toList(),
                         new Spread(
                                 entry.sensorSpreadV().orElse(spread.sensorV()),
                                 fraction(entry.timerSpreadPercent(), spread.timerFraction()),

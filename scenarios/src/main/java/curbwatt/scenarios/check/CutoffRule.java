@@ -38,21 +38,10 @@ final class CutoffRule implements Rule {
     }
 
     private static void reclose(ShedsCircuits cutoff, RecloseEntry reclose, Findings findings) {
-        if (reclose.when().isEmpty()) {
-            return;
-        }
+        RecloseShape.look(reclose, "this cutoff recloses ", findings);
         Place level = reclose.place().key("aboveV");
-        boolean byVoltage = reclose.when().get() == RecloseWord.ABOVE_VOLTAGE;
-        if (byVoltage && reclose.aboveV().isEmpty()) {
-            findings.error(level, "The reclose level is missing.", "Add aboveV, above tripV (8 to 16 V).");
-        }
-        if (!byVoltage && (reclose.aboveV().isPresent() || reclose.delayS().isPresent())) {
-            String key = reclose.aboveV().isPresent() ? "aboveV" : "delayS";
-            findings.error(
-                    reclose.place().key(key),
-                    key + " goes with \"when\": \"above voltage\", but this cutoff recloses " + word(reclose) + ".",
-                    "Remove it, or write \"when\": \"above voltage\".");
-        }
+        boolean byVoltage =
+                reclose.when().filter(RecloseWord.ABOVE_VOLTAGE::equals).isPresent();
         if (byVoltage && reclose.aboveV().isPresent() && cutoff.tripV().isPresent()) {
             double aboveV = reclose.aboveV().get();
             double tripV = cutoff.tripV().get();
@@ -85,9 +74,5 @@ final class CutoffRule implements Rule {
                                 + " the last.");
             }
         }
-    }
-
-    private static String word(RecloseEntry reclose) {
-        return reclose.when().get() == RecloseWord.ENGINE_RUNNING ? "when the engine runs" : "by hand";
     }
 }

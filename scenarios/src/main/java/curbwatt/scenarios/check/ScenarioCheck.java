@@ -25,6 +25,7 @@ public final class ScenarioCheck {
             new RosterRule(),
             new RequirementRule(),
             new StudiesRule(),
+            new SettingsRule(),
             new OddsRule(),
             new RechargeRule());
 

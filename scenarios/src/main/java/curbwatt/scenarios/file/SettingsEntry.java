@@ -10,6 +10,7 @@ import java.util.Optional;
  * @param cutoff name of the cutoff
  * @param tripLevelsV trip levels to try (V)
  * @param tripDelaysS delays to try (s)
+ * @param recloses rules of closing to try
  * @param sensorSpreadV error of the reading (V)
  * @param timerSpreadPercent error of the delay (percent)
  * @param capacityLossPercent capacity lost with age (percent)
@@ -22,6 +23,7 @@ public record SettingsEntry(
         Optional<String> cutoff,
         List<Double> tripLevelsV,
         List<Double> tripDelaysS,
+        List<RecloseEntry> recloses,
         Optional<Double> sensorSpreadV,
         Optional<Double> timerSpreadPercent,
         Optional<Double> capacityLossPercent,
@@ -33,5 +35,6 @@ public record SettingsEntry(
     public SettingsEntry {
         tripLevelsV = tripLevelsV == null ? List.of() : List.copyOf(tripLevelsV);
         tripDelaysS = tripDelaysS == null ? List.of() : List.copyOf(tripDelaysS);
+        recloses = recloses == null ? List.of() : List.copyOf(recloses);
     }
 }

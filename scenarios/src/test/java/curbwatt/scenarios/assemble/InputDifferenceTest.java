@@ -54,10 +54,12 @@ class InputDifferenceTest {
         String rest = "vehicle.cutoffs=[]";
         String scene =
                 "scene={\"phases\": [{\"name\": \"Watch\", \"engine\": \"off\", \"durationMin\": 60, \"airC\": 10}]}";
+        // The demo's studies speak of stages and of a cutoff that this vehicle hasn't.
+        String studies = "studies=";
         String hold = "requirements={\"restartMarginV\": 0.3}";
         assertThat(InputDifference.among(List.of(
-                        input("vehicle.circuits=" + one, rest, scene, hold),
-                        input("vehicle.circuits=" + other, rest, scene, hold))))
+                        input("vehicle.circuits=" + one, rest, scene, hold, studies),
+                        input("vehicle.circuits=" + other, rest, scene, hold, studies))))
                 .containsExactly(new InputDifference(
                         "vehicle.circuits[Rear].loads[Bar].ratedCurrentA",
                         List.of(Optional.of("5"), Optional.of("6"))));

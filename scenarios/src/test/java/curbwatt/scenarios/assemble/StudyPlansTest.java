@@ -1,14 +1,18 @@
 package curbwatt.scenarios.assemble;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import curbwatt.engine.control.RecloseRule;
 import curbwatt.engine.study.odds.Input;
 import curbwatt.engine.study.odds.OddsPlan;
 import curbwatt.engine.study.odds.Sampling;
 import curbwatt.engine.study.odds.Spread;
 import curbwatt.engine.study.odds.Spread.Shape;
+import curbwatt.engine.study.settings.SettingsPlan;
 import curbwatt.scenarios.file.Setting;
+import curbwatt.scenarios.problem.ScenarioException;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -19,7 +23,9 @@ class StudyPlansTest {
 
     private static StudyPlans plans(String... settings) {
         return SCENARIOS
-                .demo("lane-watch", List.of(settings).stream().map(Setting::of).toList())
+                .demo(
+                        "night-closure",
+                        List.of(settings).stream().map(Setting::of).toList())
                 .studies();
     }
 
@@ -36,6 +42,33 @@ class StudyPlansTest {
                         .settings()
                         .cutoff())
                 .contains("Equipment cutoff");
+    }
+
+    @Test
+    void rulesOfClosingReachTheSearchInTheirOrder() {
+        assertThat(plans(
+                                "studies={\"settings\": {\"recloses\": [{\"when\": \"above voltage\", \"aboveV\": 13.2, \"delayS\":"
+                                        + " 30}, {\"when\": \"engine running\"}, {\"when\": \"by hand\"}]}}")
+                        .settings()
+                        .recloses())
+                .containsExactly(
+                        new RecloseRule.AboveVoltage(13.2, 30),
+                        new RecloseRule.EngineRunning(),
+                        new RecloseRule.ByHand());
+    }
+
+    /** Without trip levels in the file, a level is held against the lowest of those that are tried then. */
+    @Test
+    void aRuleOfClosingLiesAboveTheLowestOfTheUsualTripLevels() {
+        double lowestV = SettingsPlan.usualLevelsV().get(0);
+        assertThatThrownBy(() -> plans(closingAbove(lowestV)))
+                .isInstanceOf(ScenarioException.class)
+                .hasMessageContaining("the lowest is " + lowestV + " V");
+        assertThat(plans(closingAbove(lowestV + 0.05)).settings().recloses()).hasSize(1);
+    }
+
+    private static String closingAbove(double levelV) {
+        return "studies={\"settings\": {\"recloses\": [{\"when\": \"above voltage\", \"aboveV\": " + levelV + "}]}}";
     }
 
     @Test

@@ -6,6 +6,8 @@ public enum Limit {
     DOES_NOT_START,
     /** The alternator gives what it can, and the loads leave too little of it. */
     ALTERNATOR,
+    /** The protection inside a pack refuses charge: it is too cold, too warm, or its voltage or current too high. */
+    PACK_REFUSES,
     /** The alternator could give more; the battery does not take it at this voltage, or the link does not pass it. */
     ACCEPTANCE
 }

@@ -53,7 +53,7 @@ public record ShiftAnswer(
         OptionalDouble idleRpm = OptionalDouble.empty();
         if (!outcome.keepsUp(wantedFraction)) {
             var minutes = LeastStep.least(
-                    1,
+                    Math.max(1, (int) Math.ceil(shifts.leastLongerS() / MINUTE_S)),
                     (int) (mostLongerS / MINUTE_S),
                     minute -> shifts.drivingLonger(minute * MINUTE_S).outcome().keepsUp(wantedFraction));
             longerS = minutes.isPresent() ? OptionalDouble.of(minutes.getAsInt() * MINUTE_S) : OptionalDouble.empty();

@@ -28,6 +28,7 @@ record Shifts(Vehicle vehicle, Roster roster, SceneEnd end) {
 
     private static final int DAYS = 28;
     private static final double LEFT_PARKED_S = 600;
+    private static final double SHORTEST_PHASE_S = 1;
 
     /** Nobody drives four hours more to charge a battery. */
     private static final double MOST_LONGER_S = 4 * 3600.0;
@@ -83,14 +84,31 @@ record Shifts(Vehicle vehicle, Roster roster, SceneEnd end) {
                 .toList());
     }
 
-    /** How much longer every day that has drives can drive (s): what is parked but for ten minutes, and four hours at most. */
+    /**
+     * How much longer every day that has drives can drive (s): what is parked but for ten minutes, as long as something is
+     * left of each parked phase, and four hours at most.
+     */
     double mostLongerS() {
         return roster.pattern().stream()
                 .filter(day -> drives(day) > 0)
-                .mapToDouble(day -> Math.max(0, parkedS(day) - LEFT_PARKED_S))
-                .map(leftS -> Math.min(MOST_LONGER_S, leftS))
+                .mapToDouble(day -> Math.min(MOST_LONGER_S, spareS(day)))
                 .min()
                 .orElse(0);
+    }
+
+    /** The least that gives every drive of the day with the most of them a second (s), so that it can be a phase. */
+    double leastLongerS() {
+        return roster.pattern().stream().mapToDouble(Shifts::drives).max().orElse(0) * SHORTEST_PHASE_S;
+    }
+
+    private static double spareS(DayPlan day) {
+        double shortestS = day.phases().stream()
+                .filter(phase -> phase.mode() == EngineMode.PARKED)
+                .mapToDouble(Phase::durationS)
+                .min()
+                .orElse(SHORTEST_PHASE_S);
+        double parkedS = parkedS(day);
+        return Math.max(0, Math.min(parkedS - LEFT_PARKED_S, parkedS * (1 - SHORTEST_PHASE_S / shortestS)));
     }
 
     /** The same with each day that has drives driving longer by so much (s), shared among its drives. */

@@ -2,9 +2,12 @@ package curbwatt.engine.study.recharge;
 
 import curbwatt.engine.event.Event;
 import curbwatt.engine.event.EventKind;
+import curbwatt.engine.protection.Reason;
 import curbwatt.engine.result.PhaseSummary;
 import curbwatt.engine.result.RunResult;
+import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -20,6 +23,7 @@ import java.util.stream.Stream;
  * @param meanLoadA mean current of all loads (A)
  * @param capacityA what the hot alternator can give (A); empty: the engine did not run
  * @param started whether the engine ran
+ * @param packRefuses whether the protection inside a pack refused charge to the end
  */
 public record WayBack(
         Way way,
@@ -27,7 +31,8 @@ public record WayBack(
         List<ChargePoint> points,
         double meanLoadA,
         OptionalDouble capacityA,
-        boolean started) {
+        boolean started,
+        boolean packRefuses) {
 
     /** An alternator that gives this share of what it can gives all it can. */
     private static final double AT_ITS_LIMIT_FRACTION = 0.98;
@@ -55,7 +60,22 @@ public record WayBack(
                 recorder.points(missing, firstS(run, fromS, EventKind.VOLTAGE_COLLAPSED) - fromS),
                 last.meanLoadA(),
                 last.alternatorCapacityA(),
-                last.engineRan() && Double.isInfinite(firstS(run, fromS, EventKind.ENGINE_DID_NOT_START)));
+                last.engineRan() && Double.isInfinite(firstS(run, fromS, EventKind.ENGINE_DID_NOT_START)),
+                packRefuses(run));
+    }
+
+    /** Whether more reasons to stop charging were found than let go again. */
+    private static boolean packRefuses(RunResult run) {
+        List<String> reasons = Stream.of(Reason.values())
+                .filter(Reason::stopsCharging)
+                .map(reason -> ": " + reason.name().toLowerCase(Locale.ROOT).replace('_', ' '))
+                .toList();
+        List<EventKind> kinds = run.events().stream()
+                .filter(event -> reasons.stream().anyMatch(event.subject()::endsWith))
+                .map(Event::kind)
+                .toList();
+        return Collections.frequency(kinds, EventKind.PACK_STOPPED)
+                > Collections.frequency(kinds, EventKind.PACK_RELEASED);
     }
 
     private static double firstS(RunResult run, double fromS, EventKind kind) {
@@ -102,15 +122,22 @@ public record WayBack(
         return before.towards(after, toFraction).timeS();
     }
 
-    /** Whether another way gives the charge back as fast, to a hundredth: the battery sets the pace of both. */
+    /**
+     * Whether another way gives the charge back as fast, to a hundredth, or as little for the same reason: the battery sets
+     * the pace of both.
+     */
     public boolean isAsFastAs(WayBack other) {
-        return isNothing() || Stream.of(0.8, 0.9, 1.0).allMatch(share -> isSame(timeS(share), other.timeS(share)));
+        boolean alike = limit().equals(other.limit())
+                && (limit().isEmpty() || Math.abs(mostFraction() - other.mostFraction()) <= SAME_FRACTION);
+        boolean inStep = Stream.of(0.8, 0.9, 1.0).allMatch(share -> isSame(timeS(share), other.timeS(share)));
+        return isNothing() || (alike && inStep);
     }
 
     private static boolean isSame(OptionalDouble oneS, OptionalDouble otherS) {
-        return oneS.isPresent()
-                && otherS.isPresent()
-                && Math.abs(oneS.getAsDouble() - otherS.getAsDouble()) <= SAME_FRACTION * oneS.getAsDouble();
+        if (oneS.isEmpty() || otherS.isEmpty()) {
+            return oneS.equals(otherS);
+        }
+        return Math.abs(oneS.getAsDouble() - otherS.getAsDouble()) <= SAME_FRACTION * oneS.getAsDouble();
     }
 
     /** When all is back (s); empty: not within a day. */
@@ -143,6 +170,9 @@ public record WayBack(
         }
         if (!started) {
             return Optional.of(Limit.DOES_NOT_START);
+        }
+        if (packRefuses) {
+            return Optional.of(Limit.PACK_REFUSES);
         }
         double lastA = points.get(points.size() - 1).alternatorA();
         return Optional.of(lastA >= AT_ITS_LIMIT_FRACTION * capacityA.orElse(0) ? Limit.ALTERNATOR : Limit.ACCEPTANCE);

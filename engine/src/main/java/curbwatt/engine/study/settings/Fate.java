@@ -11,9 +11,14 @@ import java.util.OptionalDouble;
  * @param heldS how long the circuits that are to be held were held (s); empty: none are, or there was no run
  * @param restartMarginV room above the minimum cranking voltage at the worst start (V); empty: there was no run
  * @param firstTripS when a cutoff first opened (s); empty: none did
+ * @param trips how often cutoffs opened
  */
 public record Fate(
-        List<Failure> failures, OptionalDouble heldS, OptionalDouble restartMarginV, OptionalDouble firstTripS) {
+        List<Failure> failures,
+        OptionalDouble heldS,
+        OptionalDouble restartMarginV,
+        OptionalDouble firstTripS,
+        long trips) {
 
     /** Copies the list. */
     public Fate {

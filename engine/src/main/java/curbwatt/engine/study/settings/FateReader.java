@@ -24,7 +24,8 @@ record FateReader(String cutoff, Set<String> cutoffs) {
                 List.of(new Failure(FailureKind.CANNOT_BE_SET, cutoff, 0, "", OptionalDouble.empty())),
                 OptionalDouble.empty(),
                 OptionalDouble.empty(),
-                OptionalDouble.empty());
+                OptionalDouble.empty(),
+                0);
     }
 
     /** What became of it. */
@@ -41,7 +42,12 @@ record FateReader(String cutoff, Set<String> cutoffs) {
                         new Failure(FailureKind.CHATTER, cutoff, answer.tripCount(), "trips", answer.firstTripS()))
                 .forEach(failures::add);
         failures.sort(Comparator.comparing(Failure::kind));
-        return new Fate(failures, answer.heldS(), OptionalDouble.of(answer.restartMarginV()), answer.firstTripS());
+        return new Fate(
+                failures,
+                answer.heldS(),
+                OptionalDouble.of(answer.restartMarginV()),
+                answer.firstTripS(),
+                answer.tripCount());
     }
 
     private Failure failure(Finding finding) {

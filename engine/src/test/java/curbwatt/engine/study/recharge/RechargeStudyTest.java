@@ -7,12 +7,21 @@ import static org.assertj.core.api.Assertions.within;
 import curbwatt.engine.alternator.Alternator;
 import curbwatt.engine.alternator.VoltageRegulator;
 import curbwatt.engine.powertrain.EngineMode;
+import curbwatt.engine.powertrain.EngineSpeed;
+import curbwatt.engine.scene.AirTemperature;
+import curbwatt.engine.scene.DayPlan;
+import curbwatt.engine.scene.Phase;
+import curbwatt.engine.scene.Roster;
+import curbwatt.engine.study.AirShift;
+import curbwatt.engine.study.HeldBackTruck;
 import curbwatt.engine.study.Question;
 import curbwatt.engine.study.RunPool;
 import curbwatt.engine.study.StudyWatch;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 
 class RechargeStudyTest {
@@ -112,6 +121,46 @@ class RechargeStudyTest {
         assertThat(answer.longer().orElseThrow().keepsUp(0.7)).isTrue();
         // what two scenes take, at 12 A: 40 Ah in three hours and 20 min, of which 20 min are driven anyway
         assertThat(longerH).isBetween(2.9, 3.5);
+    }
+
+    /** Sixty-one drives a day or more: a whole minute shared among them is less than a phase can last. */
+    @Test
+    void aDayOfManyShortDrivesIsSearchedToo() {
+        List<Phase> day = new ArrayList<>();
+        for (int call = 1; call <= 70; call++) {
+            day.add(new Phase("call " + call, EngineMode.OFF, 180, 25, EngineSpeed.constant(0), Set.of("warn")));
+            day.add(new Phase(
+                    "drive " + call, EngineMode.DRIVING, 240, 25, EngineSpeed.constant(2000), Set.of("engine")));
+        }
+        Question question = RechargeTruck.question(0.9, 8, 20, 20);
+        Roster roster = new Roster(
+                "many calls",
+                question.simulation().scene().start(),
+                List.of(DayPlan.parkedToItsEnd("Day", day, "parked", AirTemperature.constant(25), Set.of())),
+                14);
+        ShiftAnswer answer = new RechargeStudy(
+                        question, Optional.of(roster), RechargeTruck.plan(OptionalDouble.of(0.8), 7200))
+                .run(new RunPool(2), StudyWatch.none())
+                .shifts()
+                .orElseThrow();
+        // a day takes 20 A for 3 min and gives 12 A for 4 min, seventy times; 14 Ah and the starts are lacking
+        assertThat(answer.keepsUp()).isFalse();
+        double longerS = answer.longerDriveS().orElseThrow();
+        assertThat(longerS % 60).isZero();
+        assertThat(longerS).isBetween(14.0 / 12 * 3600, answer.mostLongerS());
+        assertThat(answer.longer().orElseThrow().keepsUp(0.8)).isTrue();
+    }
+
+    @Test
+    void aPackThatRefusesChargeInTheColdIsSaidToBeTheReason() {
+        HeldBackTruck truck = HeldBackTruck.all().get(3);
+        Question warm = truck.question(truck.at(11, 60));
+        Question cold = warm.of(new AirShift(-30));
+        RechargePlan plan = RechargeTruck.plan(OptionalDouble.empty(), 7200);
+        assertThat(run(cold, plan, 2).ways())
+                .allSatisfy(back -> assertThat(back.limit()).contains(Limit.PACK_REFUSES));
+        assertThat(run(cold, plan, 2).groups()).hasSize(2);
+        assertThat(run(warm, plan, 2).driving().limit()).isEmpty();
     }
 
     @Test
