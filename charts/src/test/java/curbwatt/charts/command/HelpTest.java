@@ -49,8 +49,7 @@ class HelpTest {
     @ParameterizedTest
     @MethodSource("commands")
     void everyTextPassesTheFormatter(String command) {
-        CommandLine.Model.CommandSpec spec =
-                new CommandLine(new Main()).getSubcommands().get(command).getCommandSpec();
+        CommandLine.Model.CommandSpec spec = all().getSubcommands().get(command).getCommandSpec();
         Stream.of(
                         Stream.of(spec.usageMessage().header()),
                         Stream.of(spec.usageMessage().description()),
