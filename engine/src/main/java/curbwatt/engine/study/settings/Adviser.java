@@ -1,5 +1,6 @@
 package curbwatt.engine.study.settings;
 
+import curbwatt.engine.study.StudyWatch;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -33,7 +34,7 @@ record Adviser(SettingsMap map, RoomSearch rooms) {
                                 .thenComparingInt(Cell::delay)
                                 .reversed()))
                 .orElseThrow();
-        Room room = rooms.measured(best, Math.floor(most / RoomSearch.STEP) * RoomSearch.STEP);
+        Room room = rooms.measured(List.of(best), reached, StudyWatch.none()).get(0);
         List<Recommendation.SideLimit> sides = new ArrayList<>();
         for (Side side : Side.values()) {
             sides.add(new Recommendation.SideLimit(side, firstFailing(best, side)));
@@ -77,13 +78,11 @@ record Adviser(SettingsMap map, RoomSearch rooms) {
                 }
             }
         }
+        List<Cell> working = around.stream().filter(Cell::works).toList();
+        List<Room> measured = rooms.measured(working, reached, StudyWatch.none());
         return around.stream()
                 .map(next -> new Recommendation.Neighbour(
-                        next,
-                        next.works()
-                                ? rooms.measured(
-                                        next, Math.floor(reached.get(next) / RoomSearch.STEP) * RoomSearch.STEP)
-                                : new Room(0, Optional.empty())))
+                        next, next.works() ? measured.get(working.indexOf(next)) : new Room(0, Optional.empty())))
                 .toList();
     }
 }

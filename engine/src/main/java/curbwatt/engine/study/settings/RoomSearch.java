@@ -2,29 +2,34 @@ package curbwatt.engine.study.settings;
 
 import curbwatt.engine.study.RunPool;
 import curbwatt.engine.study.StudyWatch;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
- * Looks for the settings with the most room. Distances grow in steps; a setting that fails at one is out, so that the
- * work is spent on those that may be best. Only they are then measured finely.
+ * Looks for the settings with the most room. All are tried at one distance, those that stand it at the greatest, and if none
+ * stands that, distances between are halved: a setting that fails where others stand is out, so that the work is spent on those
+ * that may be best. Only they are then measured finely.
  *
  * @param trial puts settings to the test
  * @param pool does it in parallel
  */
 record RoomSearch(Trial trial, RunPool pool) {
 
-    /** Step in which distances grow, in multiples of the spread. */
+    /** Step to which the best are told from the others, in multiples of the spread. */
     static final double STEP = 0.25;
 
     /** Distance beyond which nothing is tried: whoever stands this stands enough. */
     static final double MOST = 3;
 
-    private static final int HALVINGS = 4;
+    /** Distance that every working setting is tried at: less is little room, and the range round the best asks for it. */
+    private static final double ENOUGH = 1;
+
+    /** What a room is measured to. */
+    private static final double FINEST = STEP / 16;
 
     /**
      * What was found.
@@ -39,53 +44,67 @@ record RoomSearch(Trial trial, RunPool pool) {
     Found among(List<Cell> working, StudyWatch watch, CellListener listener) {
         Map<Cell, Double> reached = new HashMap<>();
         working.forEach(cell -> reached.put(cell, 0.0));
-        List<Cell> standing = working;
+        List<Cell> best = working;
+        double stands = 0;
+        double fails = MOST + STEP;
+        double tried = ENOUGH;
         double share = 0;
-        for (double distance = STEP; distance <= MOST && !standing.isEmpty(); distance += STEP) {
-            double tried = distance;
+        while (fails - stands > STEP) {
             double next = share + (1 - share) / 3;
-            List<Boolean> stands = pool.each(
-                    standing,
-                    cell -> trial.firstEnd(cell.setting(), tried).isEmpty(),
-                    new ShareWatch(watch, share, next));
+            List<Cell> left = standing(best, tried, new ShareWatch(watch, share, next));
             share = next;
-            List<Cell> left = new ArrayList<>();
-            for (int i = 0; i < standing.size(); i++) {
-                if (stands.get(i)) {
-                    left.add(standing.get(i));
-                    reached.put(standing.get(i), tried);
-                    listener.roomed(standing.get(i), tried);
-                }
+            for (Cell cell : left) {
+                reached.put(cell, tried);
+                listener.roomed(cell, tried);
             }
             if (left.isEmpty()) {
-                break;
+                fails = tried;
+            } else {
+                best = left;
+                stands = tried;
             }
-            standing = left;
+            // those that stand the most are done with; if none does, halving finds how far the last ones come
+            tried = fails > MOST ? MOST : STEP * Math.round((stands + fails) / 2 / STEP);
         }
-        List<Cell> last = standing;
-        List<Room> rooms = pool.each(last, cell -> measured(cell, reached.get(cell)), new ShareWatch(watch, share, 1));
-        for (int i = 0; i < last.size(); i++) {
-            reached.put(last.get(i), rooms.get(i).roomFactor());
-            listener.roomed(last.get(i), rooms.get(i).roomFactor());
+        List<Room> rooms = measured(best, reached, new ShareWatch(watch, share, 1));
+        for (int i = 0; i < best.size(); i++) {
+            reached.put(best.get(i), rooms.get(i).roomFactor());
+            listener.roomed(best.get(i), rooms.get(i).roomFactor());
         }
         return new Found(
                 reached,
-                last.stream()
+                best.stream()
                         .sorted(Comparator.comparing((Cell cell) -> reached.get(cell))
                                 .reversed())
                         .toList());
     }
 
-    /** The room of a setting that is known to stand a distance but perhaps not the next, and where it ends. */
-    Room measured(Cell cell, double reached) {
+    private List<Cell> standing(List<Cell> cells, double distance, StudyWatch watch) {
+        List<Boolean> stands = pool.each(
+                cells, cell -> trial.firstEnd(cell.setting(), distance).isEmpty(), watch);
+        return IntStream.range(0, cells.size())
+                .filter(stands::get)
+                .mapToObj(cells::get)
+                .toList();
+    }
+
+    /** The rooms of settings of which each is known to stand a distance, and where they end. */
+    List<Room> measured(List<Cell> cells, Map<Cell, Double> reached, StudyWatch watch) {
+        return pool.each(cells, cell -> measured(cell, reached.get(cell)), watch);
+    }
+
+    private Room measured(Cell cell, double reached) {
         double stands = reached;
-        double fails = reached + STEP;
-        if (fails > MOST) {
-            return new Room(reached, Optional.empty());
+        if (stands >= MOST) {
+            return new Room(MOST, Optional.empty());
         }
-        Optional<Room.End> end = trial.firstEnd(cell.setting(), fails);
-        for (int i = 0; i < HALVINGS; i++) {
-            double middle = (stands + fails) / 2;
+        Optional<Room.End> end = trial.firstEnd(cell.setting(), MOST);
+        if (end.isEmpty()) {
+            return new Room(MOST, end);
+        }
+        double fails = MOST;
+        while (fails - stands > FINEST) {
+            double middle = FINEST * Math.round((stands + fails) / 2 / FINEST);
             Optional<Room.End> found = trial.firstEnd(cell.setting(), middle);
             if (found.isEmpty()) {
                 stands = middle;
