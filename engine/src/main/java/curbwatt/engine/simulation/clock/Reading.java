@@ -12,6 +12,9 @@ package curbwatt.engine.simulation.clock;
  */
 public final class Reading {
 
+    /** Times nearer than this are one (s). */
+    private static final double SAME_S = 1e-9;
+
     private final double timeConstantS;
     private double inputV;
     private double inputSlopeVPerS;
@@ -77,13 +80,20 @@ public final class Reading {
         if (timeConstantS == 0) {
             return fromS + (toS - fromS) * (fromV / (fromV - toV));
         }
-        while (outsideS - insideS > 1e-9) {
-            double middleS = 0.5 * (insideS + outsideS);
-            if ((at(middleS) - levelV) * fromV > 0) {
-                insideS = middleS;
+        double timeS = fromS + (toS - fromS) * (fromV / (fromV - toV));
+        while (outsideS - insideS > SAME_S) {
+            double overV = at(timeS) - levelV;
+            if (overV * fromV > 0) {
+                insideS = timeS;
             } else {
-                outsideS = middleS;
+                outsideS = timeS;
             }
+            double slopeVPerS = inputSlopeVPerS - transientV / timeConstantS * decay(timeS);
+            double nextS = timeS - overV / slopeVPerS;
+            if (Math.abs(nextS - timeS) < 0.5 * SAME_S) {
+                return timeS;
+            }
+            timeS = nextS > insideS && nextS < outsideS ? nextS : 0.5 * (insideS + outsideS);
         }
         return 0.5 * (insideS + outsideS);
     }
