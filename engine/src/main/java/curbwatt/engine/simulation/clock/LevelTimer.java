@@ -88,16 +88,6 @@ public final class LevelTimer implements LevelCount {
     }
 
     @Override
-    public boolean isWithin(double lowestV, double highestV) {
-        return isBeyond(lowestV) != isBeyond(highestV);
-    }
-
-    @Override
-    public boolean isInterruptedBy(double lowestV, double highestV) {
-        return !isBeyond(lowestV) && !isBeyond(highestV);
-    }
-
-    @Override
     public double countedS() {
         return Math.max(heldS, 0);
     }
@@ -134,7 +124,8 @@ public final class LevelTimer implements LevelCount {
         return startHeldS < 0 ? toS - reading.crossingS(fromS, toS, levelV) : startHeldS + toS - fromS;
     }
 
-    private boolean isBeyond(double voltageV) {
+    @Override
+    public boolean isBeyond(double voltageV) {
         return below ? voltageV < levelV : voltageV >= levelV;
     }
 }

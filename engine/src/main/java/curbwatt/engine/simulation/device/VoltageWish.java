@@ -17,16 +17,7 @@ public record VoltageWish(Record device, SenseTap tap, boolean below, double lev
         implements LevelCount {
 
     @Override
-    public boolean isWithin(double lowestV, double highestV) {
-        return isBeyond(lowestV) != isBeyond(highestV);
-    }
-
-    @Override
-    public boolean isInterruptedBy(double lowestV, double highestV) {
-        return !isBeyond(lowestV) && !isBeyond(highestV);
-    }
-
-    private boolean isBeyond(double voltageV) {
+    public boolean isBeyond(double voltageV) {
         return below ? voltageV < levelV : voltageV >= levelV;
     }
 }
