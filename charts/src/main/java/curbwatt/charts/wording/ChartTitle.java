@@ -40,7 +40,7 @@ public record ChartTitle(RunStory story) {
 
     /** Smallest swing of the voltage that is worth a title (V). */
     private static final double NOTICEABLE_V = 0.005;
-    /** Trips within this are the same (s): how near long steps come to every edge. */
+    /** Trips within this are the same (s): nobody sees less beside the close-up's marks. */
     private static final double SAME_TRIP_S = 0.02;
 
     /** Voltage and charge over the scene: what decided, else how much is left. */

@@ -17,7 +17,7 @@ record RangeSearch(SettingsMap map, Map<Cell, Double> reached) {
      */
     CoarseRange round(Cell cell) {
         double best = reached.get(cell);
-        double enough = Math.min(1, Math.floor(best / 2 / RoomSearch.STEP) * RoomSearch.STEP);
+        double enough = enough(best);
         int[] largest = {cell.level(), cell.level(), cell.delay(), cell.delay()};
         int most = 1;
         for (int from = cell.delay(); from >= 0; from--) {
@@ -38,6 +38,11 @@ record RangeSearch(SettingsMap map, Map<Cell, Double> reached) {
                 map.tripDelaysS().get(largest[3]),
                 most,
                 enough);
+    }
+
+    /** Room that every setting of a range has: half of the best, in whole steps, but no more than 1. */
+    static double enough(double best) {
+        return Math.min(1, Math.floor(best / 2 / RoomSearch.STEP) * RoomSearch.STEP);
     }
 
     /** The last level on one side at which all delays have room enough; beside the cell on the other side if none. */

@@ -71,12 +71,17 @@ record RoomSearch(Trial trial, RunPool pool) {
             reached.put(best.get(i), rooms.get(i).roomFactor());
             listener.roomed(best.get(i), rooms.get(i).roomFactor());
         }
-        return new Found(
-                reached,
-                best.stream()
-                        .sorted(Comparator.comparing((Cell cell) -> reached.get(cell))
-                                .reversed())
-                        .toList());
+        List<Cell> ranked = best.stream()
+                .sorted(Comparator.comparing((Cell cell) -> reached.get(cell)).reversed())
+                .toList();
+        double half = RangeSearch.enough(reached.get(ranked.get(0)));
+        List<Cell> unknown =
+                working.stream().filter(cell -> reached.get(cell) < half).toList();
+        for (Cell cell : standing(unknown, half, new ShareWatch(watch, 1, 1))) {
+            reached.put(cell, half);
+            listener.roomed(cell, half);
+        }
+        return new Found(reached, ranked);
     }
 
     private List<Cell> standing(List<Cell> cells, double distance, StudyWatch watch) {
