@@ -41,6 +41,11 @@ public record Answer(RunResult result, Verdict verdict) {
         return trips().count();
     }
 
+    /** Whether a cutoff opened, by voltage or by its run-time limit. */
+    public boolean opened(String cutoff) {
+        return trips().anyMatch(trip -> trip.subject().equals(cutoff));
+    }
+
     /** How long the circuits that are to be held were held, the shortest of all; empty: nothing is to be held (s). */
     public OptionalDouble heldS() {
         return findings(Requirement.HoldCircuits.class)

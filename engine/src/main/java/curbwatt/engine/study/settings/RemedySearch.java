@@ -100,10 +100,10 @@ record RemedySearch(Trial trial, SettingsMap map, RunPool pool) {
             }
         }
         double amount = lever.amount().applyAsDouble(works);
-        Trial changed = trial.of(lever.change().apply(amount));
+        QuietRuns changed = under(lever, works);
         List<TripSetting> settings = settings();
         List<Boolean> which =
-                pool.each(settings, setting -> changed.fate(setting).isMet(), new ShareWatch(watch, 1 - part, 1));
+                pool.each(settings, setting -> isMet(changed, setting), new ShareWatch(watch, 1 - part, 1));
         return new Remedy(
                 lever.kind(),
                 OptionalDouble.of(amount),
@@ -114,18 +114,27 @@ record RemedySearch(Trial trial, SettingsMap map, RunPool pool) {
 
     /** Whether any setting works; once one is found the others are left alone, which does not change the answer. */
     private boolean someWorks(Lever lever, double effort, StudyWatch watch) {
-        Trial changed = trial.of(lever.change().apply(lever.amount().applyAsDouble(effort)));
+        QuietRuns changed = under(lever, effort);
         AtomicBoolean found = new AtomicBoolean();
         pool.each(
                 settings(),
                 setting -> {
-                    if (!found.get() && changed.fate(setting).isMet()) {
+                    if (!found.get() && isMet(changed, setting)) {
                         found.set(true);
                     }
                     return setting;
                 },
                 watch);
         return found.get();
+    }
+
+    private QuietRuns under(Lever lever, double effort) {
+        Trial changed = trial.of(lever.change().apply(lever.amount().applyAsDouble(effort)));
+        return new QuietRuns(changed::run, map.mildest());
+    }
+
+    private static boolean isMet(QuietRuns changed, TripSetting setting) {
+        return changed.fate(setting).filter(Fate::isMet).isPresent();
     }
 
     private List<TripSetting> settings() {

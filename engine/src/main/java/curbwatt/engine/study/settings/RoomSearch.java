@@ -14,10 +14,10 @@ import java.util.stream.IntStream;
  * stands that, distances between are halved: a setting that fails where others stand is out, so that the work is spent on those
  * that may be best. Only they are then measured finely.
  *
- * @param trial puts settings to the test
+ * @param endurance puts settings to the test
  * @param pool does it in parallel
  */
-record RoomSearch(Trial trial, RunPool pool) {
+record RoomSearch(Endurance endurance, RunPool pool) {
 
     /** Step to which the best are told from the others, in multiples of the spread. */
     static final double STEP = 0.25;
@@ -85,8 +85,7 @@ record RoomSearch(Trial trial, RunPool pool) {
     }
 
     private List<Cell> standing(List<Cell> cells, double distance, StudyWatch watch) {
-        List<Boolean> stands = pool.each(
-                cells, cell -> trial.firstEnd(cell.setting(), distance).isEmpty(), watch);
+        List<Boolean> stands = pool.each(cells, cell -> endurance.stands(cell.setting(), distance), watch);
         return IntStream.range(0, cells.size())
                 .filter(stands::get)
                 .mapToObj(cells::get)
@@ -99,25 +98,27 @@ record RoomSearch(Trial trial, RunPool pool) {
     }
 
     private Room measured(Cell cell, double reached) {
-        double stands = reached;
-        if (stands >= MOST) {
-            return new Room(MOST, Optional.empty());
+        double room = MOST;
+        for (Direction direction : endurance.order()) {
+            if (room > reached && !endurance.stands(cell.setting(), direction, room)) {
+                room = between(cell.setting(), direction, reached, room);
+            }
         }
-        Optional<Room.End> end = trial.firstEnd(cell.setting(), MOST);
-        if (end.isEmpty()) {
-            return new Room(MOST, end);
-        }
-        double fails = MOST;
+        return new Room(room, room < MOST ? endurance.firstEnd(cell.setting(), room + FINEST) : Optional.empty());
+    }
+
+    /** How far a setting comes in one direction, by halving between what it stands and where it fails. */
+    private double between(TripSetting setting, Direction direction, double stood, double failed) {
+        double stands = stood;
+        double fails = failed;
         while (fails - stands > FINEST) {
             double middle = FINEST * Math.round((stands + fails) / 2 / FINEST);
-            Optional<Room.End> found = trial.firstEnd(cell.setting(), middle);
-            if (found.isEmpty()) {
+            if (endurance.stands(setting, direction, middle)) {
                 stands = middle;
             } else {
                 fails = middle;
-                end = found;
             }
         }
-        return new Room(stands, end);
+        return stands;
     }
 }

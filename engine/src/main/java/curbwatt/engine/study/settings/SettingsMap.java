@@ -46,6 +46,11 @@ public record SettingsMap(
         return cells.subList(rule * size, (rule + 1) * size);
     }
 
+    /** The setting that opens last of all: the lowest trip level with the longest delay. */
+    public TripSetting mildest() {
+        return at(0, 0, tripDelaysS.size() - 1).orElseThrow().setting();
+    }
+
     /** The settings that work. */
     public List<Cell> working() {
         return cells.stream().filter(Cell::works).toList();

@@ -51,7 +51,7 @@ public record SettingsStudy(Question question, SettingsPlan plan) {
             return new SettingsResult(
                     cutoff.name(), plan, present, presentFate, map, Map.of(), Optional.empty(), remedies);
         }
-        RoomSearch rooms = new RoomSearch(trial, pool);
+        RoomSearch rooms = new RoomSearch(new Endurance(trial, map.mildest()), pool);
         RoomSearch.Found found = rooms.among(working, rest, one);
         Recommendation advice = new Adviser(map, rooms).of(found);
         return new SettingsResult(

@@ -1,10 +1,12 @@
 package curbwatt.engine.study.settings;
 
 import curbwatt.engine.control.LowVoltageCutoff;
+import curbwatt.engine.study.Answer;
 import curbwatt.engine.study.Question;
 import curbwatt.engine.study.Variation;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 
 /**
@@ -16,10 +18,33 @@ import java.util.stream.Collectors;
  */
 record Trial(Question question, String cutoff, Spread spread) {
 
+    /**
+     * What a run came to.
+     *
+     * @param fate what it says of the setting; empty: the change is more than the model can take
+     * @param opened whether the cutoff may have opened in it
+     */
+    record Run(Optional<Fate> fate, boolean opened) {
+
+        Run {
+            Objects.requireNonNull(fate, "fate");
+        }
+
+        /** Whether everything went as if there were no cutoff. */
+        boolean isQuiet() {
+            return !opened;
+        }
+    }
+
     Trial {
         Objects.requireNonNull(question, "question");
         Objects.requireNonNull(cutoff, "cutoff");
         Objects.requireNonNull(spread, "spread");
+    }
+
+    /** What becomes of a setting, from a run of its own. */
+    Fate fate(TripSetting setting) {
+        return run(setting).fate().orElseThrow();
     }
 
     /** The same trial of another vehicle or scene. */
@@ -27,40 +52,29 @@ record Trial(Question question, String cutoff, Spread spread) {
         return new Trial(question.of(variation), cutoff, spread);
     }
 
-    /** What becomes of a setting. */
-    Fate fate(TripSetting setting) {
+    /** Makes the run of a setting. */
+    Run run(TripSetting setting) {
         return setting.isPossible()
-                ? reader().fate(question.of(setting.on(cutoff)).answer())
-                : FateReader.impossible(cutoff);
+                ? run(question.of(setting.on(cutoff)))
+                : new Run(Optional.of(FateReader.impossible(cutoff)), true);
     }
 
-    /** What becomes of it at a distance in a direction; empty: the change is more than the model can take. */
-    Optional<Fate> fate(TripSetting setting, Direction direction, double distance) {
+    /** Makes its run at a distance in a direction. */
+    Run run(TripSetting setting, Direction direction, double distance) {
         Question changed;
         try {
             changed = question.of(setting.on(cutoff)).of(direction.at(cutoff, spread, distance));
         } catch (IllegalArgumentException beyondTheModel) {
-            return Optional.empty();
+            return new Run(Optional.empty(), true);
         }
-        return Optional.of(reader().fate(changed.answer()));
+        return run(changed);
     }
 
-    /** Where a setting fails at a distance, the first direction in order; empty: it stands them all. */
-    Optional<Room.End> firstEnd(TripSetting setting, double distance) {
-        for (Direction direction : Direction.values()) {
-            Optional<Fate> fate = fate(setting, direction, distance);
-            if (fate.filter(Fate::isMet).isEmpty()) {
-                return Optional.of(new Room.End(direction, distance, fate));
-            }
-        }
-        return Optional.empty();
-    }
-
-    private FateReader reader() {
-        return new FateReader(
-                cutoff,
-                question.simulation().vehicle().cutoffs().stream()
-                        .map(LowVoltageCutoff::name)
-                        .collect(Collectors.toSet()));
+    private Run run(Question asked) {
+        Answer answer = asked.answer();
+        Set<String> cutoffs = question.simulation().vehicle().cutoffs().stream()
+                .map(LowVoltageCutoff::name)
+                .collect(Collectors.toSet());
+        return new Run(Optional.of(new FateReader(cutoff, cutoffs).fate(answer)), answer.opened(cutoff));
     }
 }

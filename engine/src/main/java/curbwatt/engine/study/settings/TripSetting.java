@@ -24,6 +24,11 @@ public record TripSetting(RecloseRule reclose, double tripV, double tripDelayS) 
         return !(reclose instanceof RecloseRule.AboveVoltage above) || above.levelV() > tripV;
     }
 
+    /** Whether its trip level is as low and its delay as long as another's, so that it opens no sooner. */
+    public boolean isAsMildAs(TripSetting other) {
+        return tripV <= other.tripV && tripDelayS >= other.tripDelayS;
+    }
+
     /** Gives it to a cutoff; a warning level that would lie below the trip level moves up to it. */
     public Variation on(String cutoff) {
         return new CutoffSetting(cutoff, settings -> settings.tripping(tripV, tripDelayS, reclose));
