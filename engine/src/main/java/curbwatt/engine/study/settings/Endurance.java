@@ -17,7 +17,7 @@ final class Endurance {
     private final List<Direction> order = new ArrayList<>(List.of(Direction.values()));
     private final Map<Change, QuietRuns> runs = new ConcurrentHashMap<>();
 
-    private record Change(Direction direction, double distance) {}
+    private record Change(Direction direction, double distanceFactor) {}
 
     /**
      * Begins with the directions in their own order.

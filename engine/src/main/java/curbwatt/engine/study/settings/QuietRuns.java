@@ -1,7 +1,9 @@
 package curbwatt.engine.study.settings;
 
+import java.util.Map;
 import java.util.Optional;
 import java.util.Queue;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ConcurrentLinkedQueue;
 import java.util.function.Function;
 
@@ -14,7 +16,7 @@ final class QuietRuns {
     private final Function<TripSetting, Trial.Run> runs;
     private final TripSetting mildest;
     private final Queue<TripSetting> quiet = new ConcurrentLinkedQueue<>();
-    private Optional<Trial.Run> spokesman = Optional.empty();
+    private final Map<TripSetting, Trial.Run> spokesman = new ConcurrentHashMap<>();
 
     /**
      * Begins knowing none.
@@ -40,9 +42,7 @@ final class QuietRuns {
         return own.fate();
     }
 
-    private synchronized Trial.Run spokesman() {
-        Trial.Run run = spokesman.orElseGet(() -> runs.apply(mildest));
-        spokesman = Optional.of(run);
-        return run;
+    private Trial.Run spokesman() {
+        return spokesman.computeIfAbsent(mildest, runs);
     }
 }

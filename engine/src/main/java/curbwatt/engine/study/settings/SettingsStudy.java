@@ -11,8 +11,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Searches the settings of a cutoff: a run for every pair of trip level and delay, and for every rule of closing. Of
- * those that work it recommends the one that stands the largest changes of sensor, timer, age, temperature and load;
+ * Searches the settings of a cutoff: a run for every pair of trip level and delay, and for every rule of closing, though
+ * those in which it never opens are one and the same and made once. Of those that work it recommends the one that stands the largest changes of sensor, timer, age, temperature and load;
  * where none works, it looks for the least change of vehicle or duty that makes one work.
  *
  * @param question the vehicle in its scene, and what is asked
@@ -69,14 +69,14 @@ public record SettingsStudy(Question question, SettingsPlan plan) {
                 }
             }
         }
+        int mild = plan.tripDelaysS().size() - 1;
+        QuietRuns runs = new QuietRuns(trial::run, new Spot(0, 0, mild).setting(rules, plan));
         List<Cell> cells = pool.each(
                 spots,
                 spot -> {
-                    TripSetting setting = new TripSetting(
-                            rules.get(spot.rule()),
-                            plan.tripLevelsV().get(spot.level()),
-                            plan.tripDelaysS().get(spot.delay()));
-                    Cell cell = new Cell(spot.rule(), spot.level(), spot.delay(), setting, trial.fate(setting));
+                    TripSetting setting = spot.setting(rules, plan);
+                    Fate fate = runs.fate(setting).orElseThrow();
+                    Cell cell = new Cell(spot.rule(), spot.level(), spot.delay(), setting, fate);
                     listener.judged(cell);
                     return cell;
                 },
@@ -102,7 +102,13 @@ public record SettingsStudy(Question question, SettingsPlan plan) {
     }
 
     /** A place in the map. */
-    private record Spot(int rule, int level, int delay) {}
+    private record Spot(int rule, int level, int delay) {
+
+        TripSetting setting(List<RecloseRule> rules, SettingsPlan plan) {
+            return new TripSetting(
+                    rules.get(rule), plan.tripLevelsV().get(level), plan.tripDelaysS().get(delay));
+        }
+    }
 
     /** Lets one thread at a time through. */
     private record OneAtATime(CellListener listener) implements CellListener {
