@@ -28,6 +28,8 @@ final class FlashCombinations {
     private static final long MOST_IN_A_WINDOW = 16_384;
     /** A window is never longer than this (ns). */
     private static final long LONGEST_WINDOW_NS = 600_000_000_000L;
+    /** Most states of all flashers together that are looked at. */
+    private static final int MOST_STATES = 1024;
     /** Most combinations that are solved for. */
     private static final int MOST_COMBINATIONS = 160;
 
@@ -63,7 +65,7 @@ final class FlashCombinations {
         if (together) {
             merge = new FlashMerge(flashers);
             moveTo(timeS);
-            together = merge.size() <= MOST_COMBINATIONS;
+            together = merge.size() <= MOST_STATES && pattern().size() <= MOST_COMBINATIONS;
         }
         repeats = !together;
         if (repeats) {
@@ -154,7 +156,7 @@ final class FlashCombinations {
         List<CircuitState> varied = bank.circuits.stream()
                 .filter(circuit -> averaged.stream().anyMatch(circuit.loads::contains))
                 .toList();
-        List<CircuitDraw[]> draws = new ArrayList<>();
+        DistinctDraws draws = new DistinctDraws();
         for (long code : merge.codes()) {
             ToDoubleFunction<LoadState> factor = load -> factor(load, code);
             draws.add(varied.stream().map(circuit -> circuit.drawing(factor)).toArray(CircuitDraw[]::new));
@@ -164,8 +166,8 @@ final class FlashCombinations {
         return new FlashPattern(
                 new FlashPattern.Layout(cycleNs, repeats, slowestNs),
                 merge.endsNs(),
-                merge.combinations(),
-                draws,
+                draws.places(merge.combinations()),
+                draws.distinct(),
                 varied);
     }
 

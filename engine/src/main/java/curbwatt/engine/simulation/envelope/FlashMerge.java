@@ -17,16 +17,20 @@ final class FlashMerge {
     /** Changes within this time are one instant, as for the loads (ns). */
     private static final long ONE_INSTANT_NS = 1000;
 
+    /** 2⁶⁴ over the golden ratio, odd: multiples of it scatter widely. */
+    private static final long SCATTERS = 0x9E37_79B9_7F4A_7C15L;
+
     private final Flasher[] flashers;
     private final long[] weights;
     private final int[] states;
     private final long[] nextNs;
     private long code;
-    /** Codes met, rising, and the place at which each was first met. */
+    /** Codes met, by place. */
     private long[] codes = new long[8];
 
-    private int[] places = new int[8];
     private int met;
+    /** Places by a hash of their codes, one more than they are; 0: none. */
+    private int[] table = new int[4 * codes.length];
 
     private long[] endNs = new long[64];
     private int[] combination = new int[64];
@@ -50,6 +54,7 @@ final class FlashMerge {
      */
     void layOut(long fromNs, long lengthNs, boolean isWindow) {
         met = 0;
+        Arrays.fill(table, 0);
         segments = 0;
         seek(fromNs);
         long firstNs = isWindow ? fromNs : earliestNs();
@@ -94,20 +99,32 @@ final class FlashMerge {
 
     /** Place of the present combination among those met. */
     private int place() {
-        int found = Arrays.binarySearch(codes, 0, met, code);
-        if (found >= 0) {
-            return places[found];
+        int at = slot(code);
+        if (table[at] > 0) {
+            return table[at] - 1;
         }
         if (met == codes.length) {
             codes = Arrays.copyOf(codes, 2 * met);
-            places = Arrays.copyOf(places, 2 * met);
+            table = new int[4 * codes.length];
+            for (int i = 0; i < met; i++) {
+                table[slot(codes[i])] = i + 1;
+            }
+            at = slot(code);
         }
-        int at = -found - 1;
-        System.arraycopy(codes, at, codes, at + 1, met - at);
-        System.arraycopy(places, at, places, at + 1, met - at);
-        codes[at] = code;
-        places[at] = met;
-        return met++;
+        codes[met] = code;
+        met++;
+        table[at] = met;
+        return met - 1;
+    }
+
+    /** Where in the table a code stands, or would. */
+    private int slot(long sought) {
+        int mask = table.length - 1;
+        int at = (int) ((sought * SCATTERS) >>> 32) & mask;
+        while (table[at] > 0 && codes[table[at] - 1] != sought) {
+            at = (at + 1) & mask;
+        }
+        return at;
     }
 
     private void add(long untilNs, int place) {
@@ -127,11 +144,7 @@ final class FlashMerge {
 
     /** The combinations' codes, by place. */
     long[] codes() {
-        long[] byPlace = new long[met];
-        for (int i = 0; i < met; i++) {
-            byPlace[places[i]] = codes[i];
-        }
-        return byPlace;
+        return Arrays.copyOf(codes, met);
     }
 
     /** State of a flasher in a combination. */

@@ -16,6 +16,8 @@ import java.util.List;
 public final class CircuitDraw {
 
     private static final int MOST_ITERATIONS = 80;
+    /** Currents, conductances and powers nearer than this are one (A, S, W). */
+    private static final double SAME = 1e-11;
 
     private final double feedOhm;
     private double constantA;
@@ -61,6 +63,16 @@ public final class CircuitDraw {
 
     void addConstant(double extraA) {
         constantA += extraA;
+    }
+
+    /** Whether it is the same as another but for what rounding leaves, in whichever order its loads were added. */
+    public boolean isLike(CircuitDraw other) {
+        return feedOhm == other.feedOhm
+                && Math.abs(constantA - other.constantA) < SAME
+                && Math.abs(conductanceS - other.conductanceS) < SAME
+                && Math.abs(powerW - other.powerW) < SAME
+                && others.equals(other.others)
+                && otherFactors.equals(other.otherFactors);
     }
 
     /**

@@ -3,7 +3,6 @@ package curbwatt.engine.study.settings;
 import curbwatt.engine.study.StudyWatch;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -23,11 +22,8 @@ record Adviser(SettingsMap map, RoomSearch rooms) {
      */
     Recommendation of(RoomSearch.Found found) {
         Map<Cell, Double> reached = found.reached();
-        double most = reached.get(found.best().get(0));
-        Set<Cell> ties = new HashSet<>();
-        found.best().stream().filter(cell -> reached.get(cell) >= most).forEach(ties::add);
+        Set<Cell> ties = Set.copyOf(found.best());
         Cell best = found.best().stream()
-                .filter(ties::contains)
                 .max(Comparator.comparingInt((Cell cell) -> depth(cell, ties))
                         .thenComparing(Comparator.comparingInt(Cell::rule)
                                 .thenComparingInt(Cell::level)

@@ -10,6 +10,9 @@ import java.util.Map;
  */
 record RangeSearch(SettingsMap map, Map<Cell, Double> reached) {
 
+    /** Steps in which the room of a range is asked for, in multiples of the spread. */
+    private static final double STEP = 0.25;
+
     /**
      * The rectangle: all of its settings have at least half of the best one's room, or stand the spread in full.
      *
@@ -42,7 +45,7 @@ record RangeSearch(SettingsMap map, Map<Cell, Double> reached) {
 
     /** Room that every setting of a range has: half of the best, in whole steps, but no more than 1. */
     static double enough(double best) {
-        return Math.min(1, Math.floor(best / 2 / RoomSearch.STEP) * RoomSearch.STEP);
+        return Math.min(1, Math.floor(best / 2 / STEP) * STEP);
     }
 
     /** The last level on one side at which all delays have room enough; beside the cell on the other side if none. */

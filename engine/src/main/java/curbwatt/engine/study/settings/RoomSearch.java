@@ -2,7 +2,6 @@ package curbwatt.engine.study.settings;
 
 import curbwatt.engine.study.RunPool;
 import curbwatt.engine.study.StudyWatch;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,15 +11,12 @@ import java.util.stream.IntStream;
 /**
  * Looks for the settings with the most room. All are tried at one distance, those that stand it at the greatest, and if none
  * stands that, distances between are halved: a setting that fails where others stand is out, so that the work is spent on those
- * that may be best. Only they are then measured finely.
+ * that may be best.
  *
  * @param endurance puts settings to the test
  * @param pool does it in parallel
  */
 record RoomSearch(Endurance endurance, RunPool pool) {
-
-    /** Step to which the best are told from the others, in multiples of the spread. */
-    static final double STEP = 0.25;
 
     /** Distance beyond which nothing is tried: whoever stands this stands enough. */
     static final double MOST = 3;
@@ -29,14 +25,13 @@ record RoomSearch(Endurance endurance, RunPool pool) {
     private static final double ENOUGH = 1;
 
     /** What a room is measured to. */
-    private static final double FINEST = STEP / 16;
+    private static final double FINEST = 1.0 / 64;
 
     /**
      * What was found.
      *
-     * @param reached room that each working setting has at least, by its cell; for those measured finely the room
-     *     itself
-     * @param best the cells with the most room, most first, then in the map's order
+     * @param reached room that each working setting has at least, by its cell; for the best the room itself
+     * @param best the cells with the most room, all of them as much, in the map's order
      */
     record Found(Map<Cell, Double> reached, List<Cell> best) {}
 
@@ -46,10 +41,10 @@ record RoomSearch(Endurance endurance, RunPool pool) {
         working.forEach(cell -> reached.put(cell, 0.0));
         List<Cell> best = working;
         double stands = 0;
-        double fails = MOST + STEP;
+        double fails = MOST + FINEST;
         double tried = ENOUGH;
         double share = 0;
-        while (fails - stands > STEP) {
+        while (fails - stands > FINEST) {
             double next = share + (1 - share) / 3;
             List<Cell> left = standing(best, tried, new ShareWatch(watch, share, next));
             share = next;
@@ -64,24 +59,16 @@ record RoomSearch(Endurance endurance, RunPool pool) {
                 stands = tried;
             }
             // those that stand the most are done with; if none does, halving finds how far the last ones come
-            tried = fails > MOST ? MOST : STEP * Math.round((stands + fails) / 2 / STEP);
+            tried = fails > MOST ? MOST : middle(stands, fails);
         }
-        List<Room> rooms = measured(best, reached, new ShareWatch(watch, share, 1));
-        for (int i = 0; i < best.size(); i++) {
-            reached.put(best.get(i), rooms.get(i).roomFactor());
-            listener.roomed(best.get(i), rooms.get(i).roomFactor());
-        }
-        List<Cell> ranked = best.stream()
-                .sorted(Comparator.comparing((Cell cell) -> reached.get(cell)).reversed())
-                .toList();
-        double half = RangeSearch.enough(reached.get(ranked.get(0)));
+        double half = RangeSearch.enough(stands);
         List<Cell> unknown =
                 working.stream().filter(cell -> reached.get(cell) < half).toList();
         for (Cell cell : standing(unknown, half, new ShareWatch(watch, 1, 1))) {
             reached.put(cell, half);
             listener.roomed(cell, half);
         }
-        return new Found(reached, ranked);
+        return new Found(reached, best);
     }
 
     private List<Cell> standing(List<Cell> cells, double distance, StudyWatch watch) {
@@ -112,7 +99,7 @@ record RoomSearch(Endurance endurance, RunPool pool) {
         double stands = stood;
         double fails = failed;
         while (fails - stands > FINEST) {
-            double middle = FINEST * Math.round((stands + fails) / 2 / FINEST);
+            double middle = middle(stands, fails);
             if (endurance.stands(setting, direction, middle)) {
                 stands = middle;
             } else {
@@ -120,5 +107,9 @@ record RoomSearch(Endurance endurance, RunPool pool) {
             }
         }
         return stands;
+    }
+
+    private static double middle(double stands, double fails) {
+        return FINEST * Math.round((stands + fails) / 2 / FINEST);
     }
 }

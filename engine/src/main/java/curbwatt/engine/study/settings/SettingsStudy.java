@@ -106,7 +106,9 @@ public record SettingsStudy(Question question, SettingsPlan plan) {
 
         TripSetting setting(List<RecloseRule> rules, SettingsPlan plan) {
             return new TripSetting(
-                    rules.get(rule), plan.tripLevelsV().get(level), plan.tripDelaysS().get(delay));
+                    rules.get(rule),
+                    plan.tripLevelsV().get(level),
+                    plan.tripDelaysS().get(delay));
         }
     }
 

@@ -88,7 +88,7 @@ class SettingsStudyTest {
         assertThat(stands(advice.cell(), beyond)).isFalse();
         for (Cell cell : result.map().working()) {
             boolean standsAll = stands(cell, beyond);
-            for (double distance = RoomSearch.STEP; standsAll && distance <= room; distance += RoomSearch.STEP) {
+            for (double distance = 0.25; standsAll && distance <= room; distance += 0.25) {
                 standsAll = stands(cell, distance);
             }
             assertThat(standsAll).as("%s", cell.setting()).isFalse();
