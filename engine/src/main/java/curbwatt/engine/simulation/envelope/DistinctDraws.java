@@ -2,7 +2,6 @@ package curbwatt.engine.simulation.envelope;
 
 import curbwatt.engine.simulation.part.CircuitDraw;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -42,6 +41,11 @@ final class DistinctDraws {
 
     /** Places of the draws of states, by their numbers in the order in which they were added. */
     int[] places(int[] states) {
-        return Arrays.stream(states).map(places::get).toArray();
+        int[] byState = places.stream().mapToInt(Integer::intValue).toArray();
+        int[] byNumber = new int[states.length];
+        for (int i = 0; i < states.length; i++) {
+            byNumber[i] = byState[states[i]];
+        }
+        return byNumber;
     }
 }

@@ -14,6 +14,8 @@ final class Filter {
 
     private final double timeConstantS;
     private double[] voltageV = new double[0];
+    private double[] slopeV = new double[0];
+    private double[] bendV = new double[0];
     private double[] keeps = new double[0];
     private FlashPattern pattern;
     private double firstV;
@@ -28,6 +30,8 @@ final class Filter {
     void begin(FlashPattern next) {
         pattern = next;
         voltageV = new double[next.size()];
+        slopeV = new double[next.size()];
+        bendV = new double[next.size()];
         keeps = new double[next.repeats() ? next.segments() : 0];
         for (int s = 0; s < keeps.length && !next.isSteady(); s++) {
             keeps[s] = Math.exp(-next.lengthS(s) / timeConstantS);
@@ -69,18 +73,18 @@ final class Filter {
 
     /** By how much the output is behind the mean of all combinations (V). */
     private double lagV(LongStep step, double share, SenseTap tap) {
-        double slopeV = 0;
-        double bendV = 0;
+        double meanSlopeV = 0;
+        double meanBendV = 0;
         for (int k = 0; k < voltageV.length; k++) {
             double startV = tap.voltageV(step.start().points[k]);
             double middleV = tap.voltageV(step.middle().points[k]);
             double endV = tap.voltageV(step.end().points[k]);
             double ownBendV = 4 * (startV - 2 * middleV + endV);
-            slopeV += step.share(k) * (-3 * startV + 4 * middleV - endV + share * ownBendV);
-            bendV += step.share(k) * ownBendV;
+            meanSlopeV += step.share(k) * (-3 * startV + 4 * middleV - endV + share * ownBendV);
+            meanBendV += step.share(k) * ownBendV;
         }
         double late = timeConstantS / step.lengthS();
-        return late * (slopeV - late * bendV);
+        return late * (meanSlopeV - late * meanBendV);
     }
 
     /**
@@ -91,6 +95,7 @@ final class Filter {
      * @return what it is at the end (V)
      */
     double follow(LongStep step, double share, SenseTap tap, double errorV, double heldV) {
+        layParabolas(step, tap, errorV);
         lowestV = heldV;
         highestV = heldV;
         double outputV = heldV;
@@ -100,7 +105,8 @@ final class Filter {
         while (endS - atS > 1e-6) {
             double toS = Math.min(pattern.endS(), endS);
             double along = (0.5 * (atS + toS) - step.startS()) / step.lengthS();
-            double inV = alongV(step, pattern.combination(), along, tap) + errorV;
+            int k = pattern.combination();
+            double inV = voltageV[k] + along * (slopeV[k] + along * bendV[k]);
             outputV = inV + (outputV - inV) * Math.exp((atS - toS) / timeConstantS);
             lowestV = Math.min(lowestV, outputV);
             highestV = Math.max(highestV, outputV);
@@ -108,6 +114,18 @@ final class Filter {
             pattern.next();
         }
         return outputV;
+    }
+
+    /** Each combination's voltage at the start, with its slope and bend over the step. */
+    private void layParabolas(LongStep step, SenseTap tap, double errorV) {
+        for (int k = 0; k < voltageV.length; k++) {
+            double startV = tap.voltageV(step.start().points[k]);
+            double middleV = tap.voltageV(step.middle().points[k]);
+            double endV = tap.voltageV(step.end().points[k]);
+            voltageV[k] = startV + errorV;
+            slopeV[k] = -3 * startV + 4 * middleV - endV;
+            bendV[k] = 2 * startV - 4 * middleV + 2 * endV;
+        }
     }
 
     private static double alongV(LongStep step, int combination, double share, SenseTap tap) {

@@ -60,8 +60,7 @@ final class FlashMerge {
         long firstNs = isWindow ? fromNs : earliestNs();
         long startNs = firstNs;
         while (startNs < fromNs + lengthNs) {
-            passTo(startNs + ONE_INSTANT_NS);
-            startNs = earliestNs();
+            startNs = passTo(startNs + ONE_INSTANT_NS);
             add(Math.min(startNs, firstNs + lengthNs), place());
         }
         endNs[segments - 1] = firstNs + lengthNs;
@@ -85,16 +84,21 @@ final class FlashMerge {
         return earliestNs;
     }
 
-    private void passTo(long timeNs) {
+    /** Passes all that changes up to a time; the next instant at which something does (ns). */
+    private long passTo(long timeNs) {
+        long earliestNs = Long.MAX_VALUE;
         for (int i = 0; i < flashers.length; i++) {
-            if (nextNs[i] <= timeNs) {
-                flashers[i].passTo(timeNs);
-                nextNs[i] = flashers[i].nextNs();
+            long ownNs = nextNs[i];
+            if (ownNs <= timeNs) {
+                ownNs = flashers[i].passTo(timeNs);
+                nextNs[i] = ownNs;
                 int state = flashers[i].state();
                 code += weights[i] * (state - states[i]);
                 states[i] = state;
             }
+            earliestNs = Math.min(earliestNs, ownNs);
         }
+        return earliestNs;
     }
 
     /** Place of the present combination among those met. */

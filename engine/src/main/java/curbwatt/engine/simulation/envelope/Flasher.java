@@ -88,12 +88,15 @@ final class Flasher {
         return turnNs + atNs[next];
     }
 
-    /** Passes all that changes up to a time (ns). */
-    void passTo(long timeNs) {
-        while (nextNs() <= timeNs) {
+    /** Passes all that changes up to a time; the next instant at which something does (ns). */
+    long passTo(long timeNs) {
+        long ownNs = nextNs();
+        while (ownNs <= timeNs) {
             next++;
             comeRound();
+            ownNs = nextNs();
         }
+        return ownNs;
     }
 
     private void comeRound() {

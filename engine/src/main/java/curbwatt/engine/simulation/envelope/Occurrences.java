@@ -35,11 +35,20 @@ final class Occurrences {
                 firstS[combination] = startS;
             }
             startS = pattern.endS();
+            lastS[combination] = Math.min(startS, toS);
             pattern.next();
         }
+        if (startS < toS) {
+            lookBack(pattern, toS);
+        }
+    }
+
+    /** What repeats is lit for the last time in the last of its cycles. */
+    private void lookBack(FlashPattern pattern, double toS) {
+        Arrays.fill(lastS, Double.NaN);
         pattern.seek(toS - Envelope.BEFORE_EDGE_S);
         double endS = toS;
-        for (int s = 0; s < pattern.segments() && endS > fromS; s++) {
+        for (int s = 0; s < pattern.segments(); s++) {
             int combination = pattern.combination();
             if (Double.isNaN(lastS[combination])) {
                 lastS[combination] = endS;

@@ -39,18 +39,20 @@ final class Ripple {
 
     private double swingV(LongStep step) {
         FlashPattern pattern = step.pattern();
-        Band band = new Band();
+        double lowestV = rippleV;
+        double highestV = rippleV;
         pattern.seek(step.startS());
         double atS = step.startS();
         double endS = atS + Math.min(step.lengthS(), pattern.cycleS());
         while (endS - atS > 1e-6) {
             double toS = Math.min(pattern.endS(), endS);
-            band.note(rippleV);
+            lowestV = Math.min(lowestV, rippleV);
+            highestV = Math.max(highestV, rippleV);
             advance(pattern.combination(), toS - atS);
             atS = toS;
             pattern.next();
         }
-        return band.highestV() - band.lowestV();
+        return highestV - lowestV;
     }
 
     private void begin(Stage middle, BatteryWork battery, MeanCurrent mean) {

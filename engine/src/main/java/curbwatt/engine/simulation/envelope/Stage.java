@@ -23,10 +23,11 @@ final class Stage {
 
     /** Solves all combinations for the batteries' states; false: one has no operating point. */
     boolean solve(Network network, FlashPattern pattern, Batteries batteries, EngineState engine, double timeS) {
+        network.look(engine, timeS);
         boolean solved = true;
         for (int k = 0; k < points.length && solved; k++) {
             pattern.suppose(k);
-            solved = network.solve(batteries, engine, timeS, points[k]) == NodeSolver.Outcome.SOLVED;
+            solved = network.solve(batteries, points[k]) == NodeSolver.Outcome.SOLVED;
         }
         pattern.supposeNothing();
         return solved;

@@ -43,6 +43,9 @@ public final class Network {
     private final NodeSolver starterSolver;
     private final NodeSolver equipmentSolver;
     private final LinkState link;
+    private double alternatorMaxA;
+    private double setPointV;
+    private double starterA;
     private CircuitState failedCircuit;
     private BusNode failedNode = BusNode.STARTER;
 
@@ -71,16 +74,27 @@ public final class Network {
 
     /** Solves for the batteries' states; {@code guess} is where to start from and is filled in. */
     public NodeSolver.Outcome solve(Batteries batteries, EngineState engine, double timeS, OperatingPoint guess) {
-        double alternatorMaxA = engine.alternatorMaxA(timeS);
-        double setPointV = engine.setPointV(timeS);
-        guess.starterA = engine.starterA(timeS);
+        look(engine, timeS);
+        return solve(batteries, guess);
+    }
+
+    /** Looks at what alternator and starter do at a time. */
+    public void look(EngineState engine, double timeS) {
+        alternatorMaxA = engine.alternatorMaxA(timeS);
+        setPointV = engine.setPointV(timeS);
+        starterA = engine.starterA(timeS);
+    }
+
+    /** Solves for the batteries' states with alternator and starter as they were last looked at. */
+    public NodeSolver.Outcome solve(Batteries batteries, OperatingPoint guess) {
+        guess.starterA = starterA;
         NodeSolver.Outcome outcome;
         if (link == null) {
-            outcome = starter(batteries, alternatorMaxA, setPointV, 0, 0, guess);
+            outcome = starter(batteries, 0, 0, guess);
         } else if (link.isPath()) {
-            outcome = path(batteries, alternatorMaxA, setPointV, guess);
+            outcome = path(batteries, guess);
         } else {
-            outcome = apart(batteries, alternatorMaxA, setPointV, guess);
+            outcome = apart(batteries, guess);
         }
         if (outcome == NodeSolver.Outcome.SOLVED) {
             for (int c = 0; c < circuits.size(); c++) {
@@ -93,8 +107,7 @@ public final class Network {
         return outcome;
     }
 
-    private NodeSolver.Outcome apart(
-            Batteries batteries, double alternatorMaxA, double setPointV, OperatingPoint point) {
+    private NodeSolver.Outcome apart(Batteries batteries, OperatingPoint point) {
         double chargerMaxA = 0;
         double outputV = 0;
         double efficiency = 1;
@@ -110,7 +123,7 @@ public final class Network {
         }
         point.linkOutA = point.equipment.sourceA;
         double askedW = point.equipment.nodeV * point.linkOutA / efficiency;
-        outcome = starter(batteries, alternatorMaxA, setPointV, 0, askedW, point);
+        outcome = starter(batteries, 0, askedW, point);
         point.linkInA = askedW / point.starter.nodeV;
         return outcome;
     }
@@ -120,11 +133,10 @@ public final class Network {
      * S is
      * solved for giving that, and the law says whether the voltage is too low or too high.
      */
-    private NodeSolver.Outcome path(
-            Batteries batteries, double alternatorMaxA, double setPointV, OperatingPoint point) {
+    private NodeSolver.Outcome path(Batteries batteries, OperatingPoint point) {
         double lowV = NodeSolver.FLOOR_V;
         if (!link.isTwoWay()) {
-            NodeSolver.Outcome alone = atRest(batteries, alternatorMaxA, setPointV, point);
+            NodeSolver.Outcome alone = atRest(batteries, point);
             if (alone == NodeSolver.Outcome.SOLVED) {
                 if (point.starter.nodeV - point.equipment.nodeV <= link.forwardV()) {
                     return alone;
@@ -143,7 +155,7 @@ public final class Network {
             double slope = equipmentSolver.askedSlopeAPerV(point.equipment);
             outcome = askedA == Double.POSITIVE_INFINITY
                     ? NodeSolver.Outcome.CIRCUIT_COLLAPSED
-                    : starter(batteries, alternatorMaxA, setPointV, -askedA, 0, point);
+                    : starter(batteries, -askedA, 0, point);
             double excessV = point.starter.nodeV - nodeV - link.forwardV() - link.resistanceOhm() * askedA;
             // S fails where X gives it too much or asks too much of it
             boolean tooLow = outcome == NodeSolver.Outcome.SOLVED
@@ -165,16 +177,13 @@ public final class Network {
                     outcome == NodeSolver.Outcome.SOLVED && fall > 0 && !halves ? nodeV + excessV / fall : Double.NaN;
             nodeV = nextV > lowV && nextV < highV ? nextV : 0.5 * (lowV + highV);
         }
-        return nodeV - NodeSolver.FLOOR_V < 1e-6
-                ? collapsedAtX(point, nodeV)
-                : resting(batteries, alternatorMaxA, setPointV, nodeV, point);
+        return nodeV - NodeSolver.FLOOR_V < 1e-6 ? collapsedAtX(point, nodeV) : resting(batteries, nodeV, point);
     }
 
-    private NodeSolver.Outcome atRest(
-            Batteries batteries, double alternatorMaxA, double setPointV, OperatingPoint point) {
+    private NodeSolver.Outcome atRest(Batteries batteries, OperatingPoint point) {
         NodeSolver.Outcome outcome = equipment(batteries, 0, 0, 0, point);
         if (outcome == NodeSolver.Outcome.SOLVED) {
-            outcome = starter(batteries, alternatorMaxA, setPointV, 0, 0, point);
+            outcome = starter(batteries, 0, 0, point);
             point.linkInA = 0;
             point.linkOutA = 0;
         }
@@ -192,15 +201,14 @@ public final class Network {
      * takes what
      * the link brings beyond the circuits' current.
      */
-    private NodeSolver.Outcome resting(
-            Batteries batteries, double alternatorMaxA, double setPointV, double nodeV, OperatingPoint point) {
+    private NodeSolver.Outcome resting(Batteries batteries, double nodeV, OperatingPoint point) {
         double lowA = equipmentSolver.askedAt(nodeV - SAME_V, batteries.auxiliary(), point.equipment);
         double highA = equipmentSolver.askedAt(nodeV + SAME_V, batteries.auxiliary(), point.equipment);
         NodeSolver.Outcome outcome = NodeSolver.Outcome.NODE_COLLAPSED;
         double currentA = lowA;
         while (highA - lowA > TOLERANCE_A) {
             currentA = 0.5 * (lowA + highA);
-            outcome = starter(batteries, alternatorMaxA, setPointV, -currentA, 0, point);
+            outcome = starter(batteries, -currentA, 0, point);
             double excessV = point.starter.nodeV - nodeV - link.forwardV() - link.resistanceOhm() * currentA;
             if (outcome == NodeSolver.Outcome.SOLVED && excessV > 0) {
                 lowA = currentA;
@@ -217,13 +225,7 @@ public final class Network {
         return outcome;
     }
 
-    private NodeSolver.Outcome starter(
-            Batteries batteries,
-            double alternatorMaxA,
-            double setPointV,
-            double givenA,
-            double askedW,
-            OperatingPoint point) {
+    private NodeSolver.Outcome starter(Batteries batteries, double givenA, double askedW, OperatingPoint point) {
         starterSolver.give(givenA - point.starterA, askedW);
         return noted(
                 starterSolver.solve(batteries.starter(), alternatorMaxA, setPointV, point.starter),
