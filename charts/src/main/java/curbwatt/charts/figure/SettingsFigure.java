@@ -81,13 +81,21 @@ public final class SettingsFigure {
         int top = head.height() + ABOVE;
         int height = top + PLOT_HEIGHT + HouseStyle.BELOW + 8;
         XYPlot plot = plot();
-        plot.setInsets(new RectangleInsets(top, 0, 8, RIGHT));
+        plot.setInsets(new RectangleInsets(top, Math.max(0, widestDelay() + 18 - HouseStyle.LEFT), 8, RIGHT));
         ChartDrawing drawing =
                 new ChartDrawing(HouseStyle.chart(plot), new Rectangle2D.Double(0, 0, WIDTH, height), (pen, panels) -> {
                     head.write(pen);
                     draw(pen, new MapGround(result, rule, panels.get(0)));
                 });
         return new Sheet(name, words.caption(), words.alternative(), WIDTH, height, drawing);
+    }
+
+    private double widestDelay() {
+        Font font = Typeface.prepare().regular(HouseStyle.SMALL);
+        return words.delays().stream()
+                .mapToDouble(delay -> Pen.width(delay, font))
+                .max()
+                .orElse(0);
     }
 
     private List<Head.Key> keys() {

@@ -119,6 +119,16 @@ class SettingsStudyTest {
     }
 
     @Test
+    void whatStandsEnoughForTheRangeIsKnownOfEverySettingThatWorks() {
+        double enough = result.recommendation().orElseThrow().range().enoughFactor();
+        assertThat(enough).isPositive();
+        assertThat(result.map().working())
+                .allSatisfy(cell -> assertThat(result.reached().get(cell) >= enough)
+                        .as("%s", cell.setting())
+                        .isEqualTo(stands(cell, enough)));
+    }
+
+    @Test
     void limitsAreTheFirstFailingSettingsOnTheWay() {
         Recommendation advice = result.recommendation().orElseThrow();
         Cell higher = advice.sides().stream()
