@@ -13,8 +13,9 @@ import java.util.Set;
  *
  * @param map the map
  * @param rooms measures them
+ * @param watch hears how many neighbours are measured
  */
-record Adviser(SettingsMap map, RoomSearch rooms) {
+record Adviser(SettingsMap map, RoomSearch rooms, StudyWatch watch) {
 
     /**
      * The setting with the most room. Of several that have as much, the one that lies deepest among them, then the one
@@ -30,13 +31,13 @@ record Adviser(SettingsMap map, RoomSearch rooms) {
                                 .thenComparingInt(Cell::delay)
                                 .reversed()))
                 .orElseThrow();
-        Room room = rooms.measured(List.of(best), reached, StudyWatch.none()).get(0);
+        Room room = rooms.measured(List.of(best), found, StudyWatch.none()).get(0);
         List<Recommendation.SideLimit> sides = new ArrayList<>();
         for (Side side : Side.values()) {
             sides.add(new Recommendation.SideLimit(side, firstFailing(best, side)));
         }
         return new Recommendation(
-                best, room, sides, new RangeSearch(map, reached).round(best), neighbours(best, reached));
+                best, room, sides, new RangeSearch(map, reached).round(best), neighbours(best, found));
     }
 
     /** Steps from a cell to the nearest that is not among those as good, the map's edge included. */
@@ -64,7 +65,7 @@ record Adviser(SettingsMap map, RoomSearch rooms) {
         }
     }
 
-    private List<Recommendation.Neighbour> neighbours(Cell cell, Map<Cell, Double> reached) {
+    private List<Recommendation.Neighbour> neighbours(Cell cell, RoomSearch.Found found) {
         List<Cell> around = new ArrayList<>();
         for (int level = -1; level <= 1; level++) {
             for (int delay = -1; delay <= 1; delay++) {
@@ -75,7 +76,7 @@ record Adviser(SettingsMap map, RoomSearch rooms) {
             }
         }
         List<Cell> working = around.stream().filter(Cell::works).toList();
-        List<Room> measured = rooms.measured(working, reached, StudyWatch.none());
+        List<Room> measured = rooms.measured(working, found, watch);
         return around.stream()
                 .map(next -> new Recommendation.Neighbour(
                         next, next.works() ? measured.get(working.indexOf(next)) : new Room(0, Optional.empty())))

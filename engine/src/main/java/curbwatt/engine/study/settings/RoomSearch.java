@@ -79,13 +79,16 @@ record RoomSearch(Endurance endurance, RunPool pool) {
                 .toList();
     }
 
-    /** The rooms of settings of which each is known to stand a distance, and where they end. */
-    List<Room> measured(List<Cell> cells, Map<Cell, Double> reached, StudyWatch watch) {
-        return pool.each(cells, cell -> measured(cell, reached.get(cell)), watch);
+    /** The rooms of settings among those looked at, and where they end. */
+    List<Room> measured(List<Cell> cells, Found found, StudyWatch watch) {
+        double best = found.reached().get(found.best().get(0));
+        // where the best fail all others do
+        double most = Math.min(MOST, best + FINEST);
+        return pool.each(cells, cell -> measured(cell, found.reached().get(cell), most), watch);
     }
 
-    private Room measured(Cell cell, double reached) {
-        double room = MOST;
+    private Room measured(Cell cell, double reached, double most) {
+        double room = most;
         for (Direction direction : endurance.order()) {
             if (room > reached && !endurance.stands(cell.setting(), direction, room)) {
                 room = between(cell.setting(), direction, reached, room);

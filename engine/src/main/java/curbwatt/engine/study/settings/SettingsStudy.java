@@ -20,7 +20,10 @@ import java.util.Optional;
  */
 public record SettingsStudy(Question question, SettingsPlan plan) {
 
-    private static final double MAP_SHARE = 0.4;
+    /** Share of the work that is done when the map is. */
+    private static final double MAP_SHARE = 0.3;
+    /** Share of it that is done when the rooms are known. */
+    private static final double ROOM_SHARE = 0.8;
 
     /** Refuses a question that asks nothing, and a cutoff that is not there or not named. */
     public SettingsStudy {
@@ -45,15 +48,14 @@ public record SettingsStudy(Question question, SettingsPlan plan) {
         Fate presentFate = trial.fate(present);
         SettingsMap map = map(trial, cutoff, pool, new ShareWatch(watch, 0, MAP_SHARE), one);
         List<Cell> working = map.working();
-        StudyWatch rest = new ShareWatch(watch, MAP_SHARE, 1);
         if (working.isEmpty()) {
-            List<Remedy> remedies = new RemedySearch(trial, map, pool).all(rest);
+            List<Remedy> remedies = new RemedySearch(trial, map, pool).all(new ShareWatch(watch, MAP_SHARE, 1));
             return new SettingsResult(
                     cutoff.name(), plan, present, presentFate, map, Map.of(), Optional.empty(), remedies);
         }
         RoomSearch rooms = new RoomSearch(new Endurance(trial, map.mildest()), pool);
-        RoomSearch.Found found = rooms.among(working, rest, one);
-        Recommendation advice = new Adviser(map, rooms).of(found);
+        RoomSearch.Found found = rooms.among(working, new ShareWatch(watch, MAP_SHARE, ROOM_SHARE), one);
+        Recommendation advice = new Adviser(map, rooms, new ShareWatch(watch, ROOM_SHARE, 1)).of(found);
         return new SettingsResult(
                 cutoff.name(), plan, present, presentFate, map, found.reached(), Optional.of(advice), List.of());
     }
