@@ -1,23 +1,28 @@
 package curbwatt.engine.study.settings;
 
-import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.concurrent.atomic.AtomicReference;
 
 /**
- * Finds what changes of the vehicle settings stand. The changes under which the last settings failed are tried first:
- * settings side by side mostly fail alike, and one failure is all it takes to know. That, and {@link QuietRuns}, bear on
- * how many runs are made, never on what is found.
+ * Finds what changes of the vehicle settings stand. The changes under which most settings failed are tried first: settings
+ * side by side mostly fail alike, and one failure is all it takes to know. What stands a change stands less of it too. That,
+ * and {@link QuietRuns}, bear on how many runs are made.
  */
 final class Endurance {
     private final Trial trial;
     private final TripSetting mildest;
-    private final List<Direction> order = new ArrayList<>(List.of(Direction.values()));
     private final Map<Change, QuietRuns> runs = new ConcurrentHashMap<>();
+    private final Map<Known, Double> stood = new ConcurrentHashMap<>();
+    private final AtomicReference<List<Direction>> order = new AtomicReference<>(List.of(Direction.values()));
 
     private record Change(Direction direction, double distanceFactor) {}
+
+    private record Known(TripSetting setting, Direction direction) {}
 
     /**
      * Begins with the directions in their own order.
@@ -30,16 +35,30 @@ final class Endurance {
         this.mildest = mildest;
     }
 
-    /** Whether a setting stands a distance in every direction. */
-    boolean stands(TripSetting setting, double distance) {
-        return order().stream().allMatch(direction -> stands(setting, direction, distance));
+    /**
+     * The first direction tried in which a setting fails at a distance; empty: it stands them all.
+     *
+     * @param beyond where all but the first direction are tried to begin with, at the distance or little beyond: what is stood
+     *     there is not asked again
+     */
+    Optional<Direction> failing(TripSetting setting, double distance, double beyond) {
+        List<Direction> all = order.get();
+        return all.stream()
+                .filter(direction ->
+                        direction == all.get(0) || beyond == distance || !stands(setting, direction, beyond))
+                .filter(direction -> !stands(setting, direction, distance))
+                .findFirst();
     }
 
     /** Whether it stands a distance in one direction. */
     boolean stands(TripSetting setting, Direction direction, double distance) {
+        Known known = new Known(setting, direction);
+        if (stood.getOrDefault(known, 0.0) >= distance) {
+            return true;
+        }
         boolean stands = fate(setting, direction, distance).filter(Fate::isMet).isPresent();
-        if (!stands) {
-            moveToFront(direction);
+        if (stands) {
+            stood.put(known, distance);
         }
         return stands;
     }
@@ -47,22 +66,25 @@ final class Endurance {
     /** Where it fails at a distance, the first of the directions in their own order; empty: it stands them all. */
     Optional<Room.End> firstEnd(TripSetting setting, double distance) {
         for (Direction direction : Direction.values()) {
-            Optional<Fate> fate = fate(setting, direction, distance);
-            if (fate.filter(Fate::isMet).isEmpty()) {
-                return Optional.of(new Room.End(direction, distance, fate));
+            if (!stands(setting, direction, distance)) {
+                return Optional.of(new Room.End(direction, distance, fate(setting, direction, distance)));
             }
         }
         return Optional.empty();
     }
 
-    /** The directions, those under which the last settings failed first. */
-    synchronized List<Direction> order() {
-        return List.copyOf(order);
+    /** The directions, those under which most settings failed first. */
+    List<Direction> order() {
+        return order.get();
     }
 
-    private synchronized void moveToFront(Direction direction) {
-        order.remove(direction);
-        order.add(0, direction);
+    /** Learns from the directions in which settings failed, or did not. */
+    void learn(List<Optional<Direction>> failed) {
+        Map<Direction, Integer> counts = new EnumMap<>(Direction.class);
+        failed.forEach(end -> end.ifPresent(direction -> counts.merge(direction, 1, Integer::sum)));
+        order.updateAndGet(before -> before.stream()
+                .sorted(Comparator.comparingInt(direction -> -counts.getOrDefault(direction, 0)))
+                .toList());
     }
 
     private Optional<Fate> fate(TripSetting setting, Direction direction, double distance) {
