@@ -67,7 +67,7 @@ public record SettingsReport(ReadyScenario scenario, SettingsResult result) {
                 PlainText.quoted(result.cutoff()) + " of " + scenario.vehicle().name() + ", closing "
                         + SettingText.closes(result.map().recloses().get(rule)) + "; "
                         + result.map().ofRule(rule).size()
-                        + " settings, a run each"
+                        + " settings tried"
                         + (advised(rule).isPresent()
                                 ? "; the recommended one ringed, round it what a device with coarse steps may take"
                                 : "")

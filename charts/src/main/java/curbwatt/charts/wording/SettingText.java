@@ -87,11 +87,12 @@ public final class SettingText {
     /** A change as a clause: "the sensor reads 0.12 V too little". */
     public static String change(Direction direction, Spread spread, double distance) {
         double by = direction.share() * distance;
-        String sensor = PlainText.volts(by * spread.sensorV());
+        double sensorV = by * spread.sensorV();
+        String sensor = sensorV < 0.01 ? PlainText.number(sensorV, 4) + " V" : PlainText.volts(sensorV);
         String timer = percent(by * spread.timerFraction());
         String lost = percent(by * spread.capacityLossFraction());
         String load = percent(by * spread.loadFraction());
-        String kelvin = PlainText.number(by * spread.airK(), 0) + " K";
+        String kelvin = whole(by * spread.airK()) + " K";
         return switch (direction) {
             case SENSOR_READS_LOW -> "the sensor reads " + sensor + " too little";
             case SENSOR_READS_HIGH -> "the sensor reads " + sensor + " too much";
@@ -123,7 +124,12 @@ public final class SettingText {
     }
 
     private static String percent(double fraction) {
-        return PlainText.number(100 * fraction, 0) + " %";
+        return whole(100 * fraction) + " %";
+    }
+
+    /** A whole number, or below 1 two digits behind the point. */
+    private static String whole(double value) {
+        return PlainText.number(value, value > 0 && value < 0.995 ? 2 : 0);
     }
 
     /** At least one digit that is not zero. */

@@ -28,10 +28,15 @@ public record SettingsFinding(SettingsResult result) {
 
     /** A title for the map. */
     public String title() {
-        return result.recommendation()
-                .map(advice -> SettingText.of(advice.cell().setting()) + " has the most room: "
-                        + SettingText.room(advice.room().roomFactor()) + " times the spread")
-                .orElse("No setting does what was asked");
+        return result.recommendation().map(this::title).orElse("No setting does what was asked");
+    }
+
+    private String title(Recommendation advice) {
+        String setting = SettingText.of(advice.cell().setting());
+        return advice.room().roomFactor() > 0
+                ? setting + " has the most room: "
+                        + SettingText.room(advice.room().roomFactor()) + " times the spread"
+                : "No setting has any room; " + setting + " works only as the scenario stands";
     }
 
     /** Why, in sentences. */
@@ -66,8 +71,10 @@ public record SettingsFinding(SettingsResult result) {
         figures.add(new KeyFigure(
                 "Coarse steps",
                 SettingText.of(advice.range()),
-                advice.range().settings() + " settings tried, room "
-                        + SettingText.room(advice.range().enoughFactor()) + " or more"));
+                advice.range().settings() + " settings tried, "
+                        + (advice.range().enoughFactor() > 0
+                                ? "room " + SettingText.room(advice.range().enoughFactor()) + " or more"
+                                : "all work as the scenario stands")));
         return List.copyOf(figures);
     }
 
@@ -91,9 +98,12 @@ public record SettingsFinding(SettingsResult result) {
                 .mapToObj(marginV -> " and starts with " + PlainText.volts(marginV) + " of margin")
                 .findFirst()
                 .orElse("");
-        return set + ": it " + held + starts + ", and has room for "
-                + SettingText.room(advice.room().roomFactor()) + " times the spread"
-                + (advice.room().standsTheSpread() ? "." : ", which is less than all of it.");
+        double room = advice.room().roomFactor();
+        return set + ": it " + held + starts
+                + (room > 0
+                        ? ", and has room for " + SettingText.room(room) + " times the spread"
+                        : ", but only just as the scenario stands: no setting has any room")
+                + (room > 0 && room < 1 ? ", which is less than all of it." : ".");
     }
 
     private List<String> reasons(Recommendation advice) {
@@ -101,14 +111,15 @@ public record SettingsFinding(SettingsResult result) {
         reasons.add(end(advice.room()));
         advice.sides().forEach(side -> reasons.add(side(advice, side)));
         reasons.add("A device with coarse steps may take anything from " + SettingText.of(advice.range())
-                + ": every setting tried there has a room of "
-                + SettingText.room(advice.range().enoughFactor())
-                + " or more.");
+                + ": every setting tried there "
+                + (advice.range().enoughFactor() > 0
+                        ? "has a room of " + SettingText.room(advice.range().enoughFactor()) + " or more."
+                        : "works as the scenario stands."));
         return reasons;
     }
 
     private String end(Room room) {
-        return "Its room ends "
+        return (room.roomFactor() > 0 ? "Its room ends " : "It fails already ")
                 + room.end()
                         .map(end -> "where " + ending(end) + ".")
                         .orElse("nowhere within " + SettingText.room(room.roomFactor()) + " times the spread.");
