@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.plot.XYPlot;
@@ -30,6 +31,8 @@ public final class BalanceFigure {
     private static final int PLOT_HEIGHT = 380;
     private static final int COLUMNS = 240;
     private static final int MOST_LABELS = 5;
+    /** What lasts less than this share of the scene is too narrow to be seen. */
+    private static final double LEAST_SHARE = 0.001;
 
     /** A contact that chatters would leave no stretch whole. */
     private static final int MOST_JUMPS = 60;
@@ -179,9 +182,12 @@ public final class BalanceFigure {
         return Stream.concat(phases, contacts).toList();
     }
 
+    /** Highest sum of a stretch that is wide enough to be seen; the charging right after a start is not, and goes beyond. */
     private double highest(List<BalanceStacks.Layer> layers) {
-        return buckets.stretches().stream()
-                .mapToDouble(rows -> BalanceStacks.sumA(layers, rows))
+        double leastS = LEAST_SHARE * story.result().durationS();
+        return IntStream.range(0, buckets.stretches().size())
+                .filter(i -> buckets.endOf(i) - buckets.startOf(i) >= leastS)
+                .mapToDouble(i -> BalanceStacks.sumA(layers, buckets.stretches().get(i)))
                 .max()
                 .orElse(0);
     }
