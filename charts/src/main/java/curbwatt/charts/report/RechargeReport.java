@@ -33,8 +33,9 @@ public final class RechargeReport {
         IdleSpeedFigure.of(result, text.shares(), caption(text.speeds())).ifPresent(pictures::add);
         List<StudyReport.CsvTable> csv = new ArrayList<>();
         csv.add(new StudyReport.CsvTable("recharge.csv", "charge over time", RechargeJson.courses(result)));
+        boolean pair = story.scenario().vehicle().auxiliary().isPresent();
         result.shifts().ifPresent(answer -> {
-            pictures.add(ShiftFigure.of(answer, caption(new ShiftText(answer).heading())));
+            pictures.add(ShiftFigure.of(answer, caption(new ShiftText(answer).heading(pair))));
             csv.add(new StudyReport.CsvTable(
                     "shifts.csv", "charge before each scene", RechargeJson.scenes(answer.outcome())));
         });

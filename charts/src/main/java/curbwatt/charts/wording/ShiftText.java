@@ -107,10 +107,15 @@ public record ShiftText(ShiftAnswer answer) {
         return reasons;
     }
 
-    /** The words above the picture. */
-    public Heading heading() {
+    /**
+     * The words above the picture.
+     *
+     * @param pair whether the vehicle has two batteries
+     */
+    public Heading heading(boolean pair) {
         return new Heading(
                 answer.keepsUp() ? sentence() : PATTERN + "does not keep up: " + fate() + ".",
-                "State of charge as each scene begins; of two batteries, that of the one that has less.");
+                "State of charge as each scene begins"
+                        + (pair ? "; of the two batteries, that of the one that has less." : "."));
     }
 }

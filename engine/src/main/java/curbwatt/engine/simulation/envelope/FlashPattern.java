@@ -23,11 +23,15 @@ final class FlashPattern {
     /** End of each segment within the cycle; the last may lie past the cycle's end (ns). */
     private final long[] endNs;
 
+    /** The same (s). */
+    private final double[] endS;
+
     private final int[] combination;
     private final List<CircuitDraw[]> draws;
     private final List<CircuitState> varied;
     private final long[] spentNs;
     private long turnNs;
+    private double turnS;
     private int segment;
 
     /**
@@ -43,6 +47,10 @@ final class FlashPattern {
         this.layout = layout;
         cycleNs = layout.cycleNs();
         this.endNs = endNs;
+        endS = new double[endNs.length];
+        for (int s = 0; s < endS.length; s++) {
+            endS[s] = endNs[s] / NS_PER_S;
+        }
         this.combination = combination;
         this.draws = draws;
         this.varied = varied;
@@ -110,9 +118,14 @@ final class FlashPattern {
         }
         long atNs = Math.round(timeS * NS_PER_S) + ONE_INSTANT_NS;
         long offsetNs = endNs[endNs.length - 1] - cycleNs;
-        turnNs = Math.floorDiv(atNs - offsetNs, cycleNs) * cycleNs;
+        turnTo(Math.floorDiv(atNs - offsetNs, cycleNs) * cycleNs);
         int found = Arrays.binarySearch(endNs, atNs - turnNs);
         segment = found >= 0 ? found + 1 : -found - 1;
+    }
+
+    private void turnTo(long startNs) {
+        turnNs = startNs;
+        turnS = startNs / NS_PER_S;
     }
 
     /** Number of the segment in its cycle. */
@@ -132,7 +145,7 @@ final class FlashPattern {
 
     /** End of the segment since the scene's start (s); positive infinity: none. */
     double endS() {
-        return isSteady() ? Double.POSITIVE_INFINITY : (turnNs + endNs[segment]) / NS_PER_S;
+        return isSteady() ? Double.POSITIVE_INFINITY : turnS + endS[segment];
     }
 
     /** Length of a segment (s). */
@@ -142,7 +155,7 @@ final class FlashPattern {
 
     /** Start of the segment since the scene's start (s). */
     double startS() {
-        return (turnNs + (segment == 0 ? endNs[endNs.length - 1] - cycleNs : endNs[segment - 1])) / NS_PER_S;
+        return turnS + (segment == 0 ? endS[endS.length - 1] - cycleNs / NS_PER_S : endS[segment - 1]);
     }
 
     /** Goes to the segment before. */
@@ -150,7 +163,7 @@ final class FlashPattern {
         segment--;
         if (segment < 0) {
             segment = combination.length - 1;
-            turnNs -= cycleNs;
+            turnTo(turnNs - cycleNs);
         }
     }
 
@@ -159,7 +172,7 @@ final class FlashPattern {
         segment++;
         if (segment == combination.length) {
             segment = 0;
-            turnNs += cycleNs;
+            turnTo(turnNs + cycleNs);
         }
     }
 
