@@ -14,7 +14,7 @@ import java.util.Optional;
 record WarmUp(Scenarios scenarios, Turns turns) {
 
     /** After so many turns the time of a run goes down no further. */
-    private static final int MOST_RUNS = 40;
+    private static final int MOST_RUNS = 80;
 
     /** A long scene is warm sooner than it has run so often. */
     private static final double LONGEST_S = 8;

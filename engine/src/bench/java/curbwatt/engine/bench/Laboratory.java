@@ -55,7 +55,7 @@ record Laboratory(double patience) {
     }
 
     List<Measured> studies() {
-        List<Measured> all = new ArrayList<>(run(shots("settingsMap", 1, 3).param("threads", "1", "2")));
+        List<Measured> all = new ArrayList<>(run(shots("settingsMap", 20, 10).param("threads", "1", "2")));
         all.addAll(run(shots("odds", 0, 1).param("threads", "2")));
         all.addAll(run(shots("dutyYear", 3, 5).param("threads", "1")));
         return all;
