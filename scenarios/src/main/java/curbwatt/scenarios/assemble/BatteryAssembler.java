@@ -5,6 +5,7 @@ import curbwatt.engine.battery.BatteryCondition;
 import curbwatt.engine.battery.BatteryParameters;
 import curbwatt.engine.protection.PackProtection;
 import curbwatt.engine.vehicle.BatteryInstallation;
+import curbwatt.scenarios.check.LabelFits;
 import curbwatt.scenarios.file.BatteryEntry;
 import java.util.Optional;
 
@@ -13,8 +14,9 @@ import java.util.Optional;
  *
  * @param guarded catches what the engine refuses
  * @param assumptions told of what is estimated
+ * @param fits fits labels
  */
-record BatteryAssembler(Guarded guarded, Assumptions assumptions) {
+record BatteryAssembler(Guarded guarded, Assumptions assumptions, LabelFits fits) {
     private static final double HOUR_S = 3600;
     private static final double PERCENT = 100;
     private static final double MOST_CONTINUOUS_A = 1000;
@@ -27,7 +29,7 @@ record BatteryAssembler(Guarded guarded, Assumptions assumptions) {
      */
     BatteryInstallation installation(String role, String name, BatteryEntry entry) {
         return guarded.build(entry.place(), () -> {
-            BatteryParameters parameters = new BatteryFit(assumptions).parameters(role, entry);
+            BatteryParameters parameters = new BatteryFit(assumptions, fits).parameters(role, entry);
             return new BatteryInstallation(
                     name,
                     new Battery(parameters, condition(entry)),

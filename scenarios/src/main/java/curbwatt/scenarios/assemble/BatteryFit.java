@@ -4,9 +4,9 @@ import curbwatt.engine.battery.BatteryParameters;
 import curbwatt.engine.battery.Chemistry;
 import curbwatt.engine.battery.label.BatteryLabel;
 import curbwatt.engine.battery.label.FittedLabel;
-import curbwatt.engine.battery.label.LabelFit;
 import curbwatt.engine.battery.label.LfpFit;
 import curbwatt.engine.battery.label.LfpLabel;
+import curbwatt.scenarios.check.LabelFits;
 import curbwatt.scenarios.file.BatteryEntry;
 import curbwatt.scenarios.file.ChemistryWord;
 import java.util.Optional;
@@ -16,8 +16,9 @@ import java.util.OptionalDouble;
  * From the figures of a label to the battery as new.
  *
  * @param assumptions told of what is estimated
+ * @param fits fits labels
  */
-record BatteryFit(Assumptions assumptions) {
+record BatteryFit(Assumptions assumptions, LabelFits fits) {
     private static final double OHM_PER_MILLIOHM = 1e-3;
 
     /**
@@ -31,7 +32,7 @@ record BatteryFit(Assumptions assumptions) {
 
     private BatteryParameters lead(String role, BatteryEntry entry) {
         boolean agm = entry.chemistry().orElseThrow() == ChemistryWord.AGM;
-        FittedLabel fitted = LabelFit.of(new BatteryLabel(
+        FittedLabel fitted = fits.of(new BatteryLabel(
                 agm ? Chemistry.AGM : Chemistry.FLOODED,
                 entry.c20Ah().orElseThrow(),
                 optional(entry.reserveMin()),

@@ -1,6 +1,7 @@
 package curbwatt.scenarios.assemble;
 
 import curbwatt.engine.study.size.Candidate;
+import curbwatt.scenarios.check.LabelFits;
 import curbwatt.scenarios.file.BatteryEntry;
 import curbwatt.scenarios.problem.Quoted;
 import java.util.ArrayList;
@@ -8,20 +9,22 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/** From the figures of a label to a battery that the fleet can buy. */
-final class CandidateAssembler {
-
-    private CandidateAssembler() {}
+/**
+ * From the figures of a label to a battery that the fleet can buy.
+ *
+ * @param fits fits labels
+ */
+record CandidateAssembler(LabelFits fits) {
 
     /** Returns the battery, by the name of its part or by its label. */
-    static Candidate candidate(BatteryEntry entry) {
+    Candidate candidate(BatteryEntry entry) {
         return candidate(entry.part().orElseGet(() -> label(entry)), entry);
     }
 
     /** Returns the battery by another name. */
-    static Candidate candidate(String name, BatteryEntry entry) {
+    Candidate candidate(String name, BatteryEntry entry) {
         // what is estimated of a battery that is only looked at is no assumption of the scenario
-        return new Candidate(name, new BatteryFit(new Assumptions()).parameters(Quoted.name(name), entry));
+        return new Candidate(name, new BatteryFit(new Assumptions(), fits).parameters(Quoted.name(name), entry));
     }
 
     private static String label(BatteryEntry entry) {

@@ -5,6 +5,7 @@ import curbwatt.engine.scene.Scene;
 import curbwatt.engine.study.size.Candidate;
 import curbwatt.engine.vehicle.Vehicle;
 import curbwatt.scenarios.check.Findings;
+import curbwatt.scenarios.check.LabelFits;
 import curbwatt.scenarios.check.PartFilling;
 import curbwatt.scenarios.check.ScenarioCheck;
 import curbwatt.scenarios.file.PartKind;
@@ -31,6 +32,8 @@ public final class Scenarios {
 
     private final ScenarioReader reader = new ScenarioReader();
     private final Catalogue catalogue = Catalogue.shipped();
+    private final LabelFits fits = new LabelFits();
+    private final ScenarioCheck check = new ScenarioCheck(fits);
 
     /** Opens a file. */
     public ReadyScenario open(Path file) {
@@ -93,8 +96,8 @@ public final class Scenarios {
     /** Returns the catalogue's batteries of a chemistry, for a study that looks for one to buy. */
     public List<Candidate> batteries(Chemistry chemistry) {
         return catalogue.parts(PartKind.BATTERY).stream()
-                .map(part ->
-                        CandidateAssembler.candidate(part.name(), part.battery().orElseThrow()))
+                .map(part -> new CandidateAssembler(fits)
+                        .candidate(part.name(), part.battery().orElseThrow()))
                 .filter(candidate -> candidate.parameters().chemistry() == chemistry)
                 .toList();
     }
@@ -103,21 +106,20 @@ public final class Scenarios {
         ScenarioReader.Reading reading = reader.read(source, settings);
         Findings findings = new Findings(reading.positions(), reading.problems(), reading.spoilt());
         ScenarioFile file = new PartFilling(catalogue, findings).fill(reading.file());
-        ScenarioCheck.run(file, findings);
+        check.run(file, findings);
         if (findings.hasErrors()) {
             throw new ScenarioException(findings.inOrder());
         }
         return new ScenarioInput(assembled(source.name(), file, settings, findings), reading.values());
     }
 
-    private static ReadyScenario assembled(
-            String source, ScenarioFile file, List<Setting> settings, Findings findings) {
+    private ReadyScenario assembled(String source, ScenarioFile file, List<Setting> settings, Findings findings) {
         Guarded guarded = new Guarded(findings);
         Assumptions assumptions = new Assumptions();
         assumptions.set(settings);
         VehicleEntry entry = file.vehicle().orElseThrow();
         assumptions.parts(entry);
-        Vehicle vehicle = new VehicleAssembler(guarded, assumptions)
+        Vehicle vehicle = new VehicleAssembler(guarded, assumptions, fits)
                 .vehicle(entry, file.scene().flatMap(SceneEntry::start));
         SceneAssembler scenes = new SceneAssembler(guarded, assumptions);
         Scene inFile = scenes.scene(file.title().orElseThrow(), file.scene().orElseThrow());
@@ -139,7 +141,7 @@ public final class Scenarios {
                 file.requirements()
                         .map(new RequirementAssembler(guarded, inFile)::requirements)
                         .orElse(List.of()),
-                file.studies().map(new StudiesAssembler(guarded)::plans).orElseGet(StudyPlans::usual),
+                file.studies().map(new StudiesAssembler(guarded, fits)::plans).orElseGet(StudyPlans::usual),
                 file.trace().flatMap(TraceEntry::spacingS).orElse(USUAL_SPACING_S),
                 assumptions.sentences(),
                 findings.inOrder());

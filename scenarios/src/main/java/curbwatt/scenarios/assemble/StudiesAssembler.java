@@ -8,6 +8,7 @@ import curbwatt.engine.study.settings.SettingsPlan;
 import curbwatt.engine.study.settings.Spread;
 import curbwatt.engine.study.size.Candidate;
 import curbwatt.engine.study.size.SizePlan;
+import curbwatt.scenarios.check.LabelFits;
 import curbwatt.scenarios.file.IdleEntry;
 import curbwatt.scenarios.file.RechargeEntry;
 import curbwatt.scenarios.file.SettingsEntry;
@@ -21,8 +22,9 @@ import java.util.Set;
  * From checked entries to what each study looks at.
  *
  * @param guarded catches what the engine refuses
+ * @param fits fits labels
  */
-record StudiesAssembler(Guarded guarded) {
+record StudiesAssembler(Guarded guarded, LabelFits fits) {
     private static final double PERCENT = 100;
     private static final double USUAL_DEVICE_YEARS = 10;
 
@@ -67,7 +69,9 @@ record StudiesAssembler(Guarded guarded) {
     private List<Candidate> labels(SizeEntry entry) {
         return guarded.build(
                 entry.place(),
-                () -> entry.labels().stream().map(CandidateAssembler::candidate).toList());
+                () -> entry.labels().stream()
+                        .map(new CandidateAssembler(fits)::candidate)
+                        .toList());
     }
 
     private IdlePlan idle(IdleEntry entry) {

@@ -6,6 +6,7 @@ import curbwatt.engine.vehicle.BatteryInstallation;
 import curbwatt.engine.vehicle.Circuit;
 import curbwatt.engine.vehicle.StartingSystem;
 import curbwatt.engine.vehicle.Vehicle;
+import curbwatt.scenarios.check.LabelFits;
 import curbwatt.scenarios.file.BatteryEntry;
 import curbwatt.scenarios.file.StartEntry;
 import curbwatt.scenarios.file.StarterEntry;
@@ -19,13 +20,14 @@ import java.util.OptionalDouble;
  *
  * @param guarded catches what the engine refuses
  * @param assumptions told of what is taken although the file does not say it
+ * @param fits fits labels
  */
-record VehicleAssembler(Guarded guarded, Assumptions assumptions) {
+record VehicleAssembler(Guarded guarded, Assumptions assumptions, LabelFits fits) {
     private static final double USUAL_CRANKING_S = 3;
 
     /** Returns the vehicle, its auxiliary battery charged as the scene's start says. */
     Vehicle vehicle(VehicleEntry entry, Optional<StartEntry> start) {
-        BatteryAssembler battery = new BatteryAssembler(guarded, assumptions);
+        BatteryAssembler battery = new BatteryAssembler(guarded, assumptions, fits);
         AuxiliaryAssembler auxiliary = new AuxiliaryAssembler(guarded, battery);
         AlternatorAssembler alternator = new AlternatorAssembler(guarded, assumptions);
         CircuitAssembler assembler = new CircuitAssembler(guarded);

@@ -2,15 +2,18 @@ package curbwatt.scenarios.check;
 
 import curbwatt.engine.battery.Chemistry;
 import curbwatt.engine.battery.label.BatteryLabel;
-import curbwatt.engine.battery.label.LabelFit;
 import curbwatt.scenarios.file.BatteryEntry;
 import curbwatt.scenarios.file.ChemistryWord;
 import curbwatt.scenarios.file.Place;
 import curbwatt.scenarios.file.ScenarioFile;
 import java.util.OptionalDouble;
 
-/** Figures of a battery's label that contradict each other. */
-final class BatteryRule implements Rule {
+/**
+ * Figures of a battery's label that contradict each other.
+ *
+ * @param fits tries labels
+ */
+record BatteryRule(LabelFits fits) implements Rule {
     /** Minutes at 25 A for each ampere-hour, were the whole 20 h charge to be had at that rate. */
     private static final double MOST_MIN_PER_AH = 60.0 / 25;
 
@@ -19,7 +22,7 @@ final class BatteryRule implements Rule {
         file.batteries().forEach(battery -> look(battery, findings));
     }
 
-    private static void look(BatteryEntry battery, Findings findings) {
+    private void look(BatteryEntry battery, Findings findings) {
         if (battery.chemistry().filter(ChemistryWord::isLead).isEmpty()
                 || battery.c20Ah().isEmpty()) {
             return;
@@ -37,12 +40,12 @@ final class BatteryRule implements Rule {
                             + " min. Check both figures.");
             return;
         }
-        fits(battery, reserve, findings);
+        fit(battery, reserve, findings);
     }
 
-    private static void fits(BatteryEntry battery, Place reserve, Findings findings) {
+    private void fit(BatteryEntry battery, Place reserve, Findings findings) {
         try {
-            LabelFit.of(label(battery));
+            fits.of(label(battery));
         } catch (IllegalArgumentException e) {
             boolean cranking = e.getMessage().startsWith("coldCrankingA");
             boolean written = findings.isWritten(battery.place().key("coldCrankingA"));
