@@ -6,6 +6,7 @@ import curbwatt.engine.scene.Phase;
 import curbwatt.engine.scene.Scene;
 import curbwatt.engine.simulation.book.PhaseBook;
 import curbwatt.engine.simulation.book.RunBook;
+import curbwatt.engine.simulation.clock.FlashLayouts;
 import curbwatt.engine.simulation.device.Actions;
 import curbwatt.engine.simulation.device.CalmWatch;
 import curbwatt.engine.simulation.device.EngineWatch;
@@ -54,11 +55,17 @@ final class SceneRun {
      */
     private double devicesS;
 
-    SceneRun(Vehicle vehicle, Scene scene, StepControl control, Fidelity fidelity, Recorder recorder) {
+    SceneRun(
+            Vehicle vehicle,
+            Scene scene,
+            FlashLayouts layouts,
+            StepControl control,
+            Fidelity fidelity,
+            Recorder recorder) {
         this.vehicle = vehicle;
         this.scene = scene;
         this.recorder = recorder;
-        bank = new LoadBank(vehicle);
+        bank = new LoadBank(vehicle, layouts);
         engine = new EngineState(vehicle);
         Optional<LinkState> link = vehicle.auxiliary().map(second -> new LinkState(second.link()));
         stepping = new Stepping(vehicle, scene, control, bank, engine, link);

@@ -1,5 +1,6 @@
 package curbwatt.engine.simulation.envelope;
 
+import curbwatt.engine.simulation.clock.FlashLayout;
 import curbwatt.engine.simulation.part.CircuitDraw;
 import curbwatt.engine.simulation.part.CircuitState;
 import curbwatt.engine.simulation.part.LoadBank;
@@ -25,9 +26,11 @@ final class FlashCombinations {
     /** Most instants in a common cycle at which something changes. */
     private static final long MOST_IN_A_CYCLE = 4096;
     /** The same in a window. */
-    private static final long MOST_IN_A_WINDOW = 16_384;
+    private static final long MOST_IN_A_WINDOW = 8192;
     /** A window is never longer than this (ns). */
     private static final long LONGEST_WINDOW_NS = 600_000_000_000L;
+    /** What repeats has no start (ns). */
+    private static final long NO_START_NS = Long.MIN_VALUE;
     /** Most states of all flashers together that are looked at. */
     private static final int MOST_STATES = 1024;
     /** Most combinations that are solved for. */
@@ -41,6 +44,7 @@ final class FlashCombinations {
     private final Map<LoadState, Integer> places = new HashMap<>();
 
     private FlashMerge merge = new FlashMerge(List.of());
+    private FlashLayout layout = new FlashLayout(new long[0], new int[0], new long[0]);
     private final boolean repeats;
     private long cycleNs = 1;
     private long fromNs;
@@ -65,7 +69,7 @@ final class FlashCombinations {
         if (together) {
             merge = new FlashMerge(flashers);
             moveTo(timeS);
-            together = merge.size() <= MOST_STATES && pattern().size() <= MOST_COMBINATIONS;
+            together = layout.codes.length <= MOST_STATES && pattern().size() <= MOST_COMBINATIONS;
         }
         repeats = !together;
         if (repeats) {
@@ -135,18 +139,32 @@ final class FlashCombinations {
         return repeats ? Double.POSITIVE_INFINITY : (fromNs + cycleNs) / 1e9;
     }
 
-    /** Lays out a window that begins at a time (s). */
+    /**
+     * Lays out the window of a time (s). Windows lie where they lie, whatever a run does, so that runs can share them; each
+     * begins a turn of the slowest clock before the one before it ends.
+     */
     void moveTo(double timeS) {
-        fromNs = Math.round(timeS * 1e9);
         long inAMinute = Math.max(1, instants(LONGEST_CYCLE_NS));
-        cycleNs = Math.min(LONGEST_WINDOW_NS, LONGEST_CYCLE_NS / inAMinute * MOST_IN_A_WINDOW);
+        long apartNs = Math.min(LONGEST_WINDOW_NS, LONGEST_CYCLE_NS / inAMinute * MOST_IN_A_WINDOW);
+        long overlapNs = slowestNs();
+        fromNs = Math.floorDiv(Math.round(timeS * 1e9) + overlapNs, apartNs) * apartNs - overlapNs;
+        cycleNs = apartNs + overlapNs;
         layOut(true);
     }
 
     private void layOut(boolean window) {
         if (!averaged.isEmpty()) {
-            merge.layOut(fromNs, cycleNs, window);
+            List<List<Long>> patterns =
+                    flashers.stream().map(Flasher::signature).toList();
+            layout = bank.layouts.of(patterns, window ? fromNs : NO_START_NS, cycleNs, () -> {
+                merge.layOut(fromNs, cycleNs, window);
+                return merge.laidOut();
+            });
         }
+    }
+
+    private long slowestNs() {
+        return averaged.stream().mapToLong(load -> load.cycle.periodNs()).max().orElseThrow();
     }
 
     FlashPattern pattern() {
@@ -157,16 +175,14 @@ final class FlashCombinations {
                 .filter(circuit -> averaged.stream().anyMatch(circuit.loads::contains))
                 .toList();
         DistinctDraws draws = new DistinctDraws();
-        for (long code : merge.codes()) {
+        for (long code : layout.codes) {
             ToDoubleFunction<LoadState> factor = load -> factor(load, code);
             draws.add(varied.stream().map(circuit -> circuit.drawing(factor)).toArray(CircuitDraw[]::new));
         }
-        long slowestNs =
-                averaged.stream().mapToLong(load -> load.cycle.periodNs()).max().orElseThrow();
         return new FlashPattern(
-                new FlashPattern.Layout(cycleNs, repeats, slowestNs),
-                merge.endsNs(),
-                draws.places(merge.combinations()),
+                new FlashPattern.Layout(cycleNs, repeats, slowestNs()),
+                layout,
+                draws.places(layout.places),
                 draws.distinct(),
                 varied);
     }

@@ -1,5 +1,6 @@
 package curbwatt.engine.simulation.envelope;
 
+import curbwatt.engine.simulation.clock.FlashLayout;
 import java.util.Arrays;
 import java.util.List;
 
@@ -141,9 +142,9 @@ final class FlashMerge {
         segments++;
     }
 
-    /** Number of combinations met. */
-    int size() {
-        return met;
+    /** What was laid out. */
+    FlashLayout laidOut() {
+        return new FlashLayout(endsNs(), combinations(), codes());
     }
 
     /** The combinations' codes, by place. */

@@ -1,5 +1,6 @@
 package curbwatt.engine.simulation.envelope;
 
+import curbwatt.engine.simulation.clock.FlashLayout;
 import curbwatt.engine.simulation.part.CircuitDraw;
 import curbwatt.engine.simulation.part.CircuitState;
 import java.util.Arrays;
@@ -43,14 +44,16 @@ final class FlashPattern {
      */
     record Layout(long cycleNs, boolean repeats, long slowestNs) {}
 
-    FlashPattern(Layout layout, long[] endNs, int[] combination, List<CircuitDraw[]> draws, List<CircuitState> varied) {
+    FlashPattern(
+            Layout layout,
+            FlashLayout segments,
+            int[] combination,
+            List<CircuitDraw[]> draws,
+            List<CircuitState> varied) {
         this.layout = layout;
         cycleNs = layout.cycleNs();
-        this.endNs = endNs;
-        endS = new double[endNs.length];
-        for (int s = 0; s < endS.length; s++) {
-            endS[s] = endNs[s] / NS_PER_S;
-        }
+        endNs = segments.endNs;
+        endS = segments.endS;
         this.combination = combination;
         this.draws = draws;
         this.varied = varied;
@@ -61,7 +64,7 @@ final class FlashPattern {
     static FlashPattern steady() {
         return new FlashPattern(
                 new Layout(0, true, 0),
-                new long[0],
+                new FlashLayout(new long[0], new int[0], new long[0]),
                 new int[] {0},
                 Collections.singletonList(new CircuitDraw[0]),
                 List.of());

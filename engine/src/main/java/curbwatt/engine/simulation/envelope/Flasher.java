@@ -2,7 +2,9 @@ package curbwatt.engine.simulation.envelope;
 
 import curbwatt.engine.simulation.clock.FlashCycle;
 import curbwatt.engine.simulation.part.LoadState;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 
 /** One pattern of flashes, which any number of loads may follow, with a place in it that moves along. */
 final class Flasher {
@@ -62,6 +64,17 @@ final class Flasher {
             last = e;
         }
         return last;
+    }
+
+    /** All that its states depend on: its period, and what it does from when on. */
+    List<Long> signature() {
+        List<Long> signature = new ArrayList<>();
+        signature.add(periodNs);
+        for (int i = 0; i < atNs.length; i++) {
+            signature.add(atNs[i]);
+            signature.add((long) states[i]);
+        }
+        return List.copyOf(signature);
     }
 
     /** Whether a load follows the same pattern, inrush and all. */

@@ -3,6 +3,7 @@ package curbwatt.engine.simulation.part;
 import curbwatt.engine.scene.Phase;
 import curbwatt.engine.simulation.clock.EdgeTrain;
 import curbwatt.engine.simulation.clock.FlashCycle;
+import curbwatt.engine.simulation.clock.FlashLayouts;
 import curbwatt.engine.vehicle.Vehicle;
 import java.util.List;
 import java.util.Set;
@@ -16,13 +17,22 @@ public final class LoadBank {
     private static final double NS_PER_S = 1e9;
 
     public final List<CircuitState> circuits;
+    /** How flashes lie in time. */
+    public final FlashLayouts layouts;
+
     private final LoadState[] timedLoads;
     private final CircuitState[] timedCircuits;
     private long nextEdgeNs;
     private long changes;
     private double changedS;
 
-    public LoadBank(Vehicle vehicle) {
+    /**
+     * Makes a bank.
+     *
+     * @param layouts how flashes lie in time, as far as other runs have found it out
+     */
+    public LoadBank(Vehicle vehicle, FlashLayouts layouts) {
+        this.layouts = layouts;
         circuits = vehicle.circuits().stream().map(CircuitState::new).toList();
         List<LoadState> timed = circuits.stream()
                 .flatMap(circuit -> circuit.loads.stream())

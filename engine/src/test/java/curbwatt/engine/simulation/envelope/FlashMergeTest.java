@@ -37,7 +37,7 @@ class FlashMergeTest {
         assertThat(MERGE.endsNs()).containsExactly(ms(140, 170, 200, 240, 300, 320));
         assertThat(lit(MERGE)).containsExactly("1-", "--", "-2", "1-", "--", "1-");
         assertThat(MERGE.combinations()).containsExactly(0, 1, 2, 0, 1, 0);
-        assertThat(MERGE.size()).isEqualTo(3);
+        assertThat(MERGE.codes()).hasSize(3);
     }
 
     @Test
