@@ -48,7 +48,7 @@ record MapEndpoint(Scenarios scenarios, TabWork work, Turns turns) implements En
         try (Lines lines = visit.lines()) {
             Watch watch = Watch.over(ticket, LONGEST_S, lines::pulse);
             if (question.requirements().isEmpty()) {
-                fill(new SettingSweep(scenario, name), tripsV, delaysS, lines, watch);
+                fill(new SettingSweep(scenario, name, new PageRun()), tripsV, delaysS, lines, watch);
             } else {
                 search(new Question(question.simulation(), question.requirements(), watch), plan, lines, watch);
             }

@@ -63,7 +63,7 @@ public final class PageServer implements AutoCloseable {
             ExecutorService threads = threads();
             TabWork work = new TabWork();
             WarmUp warmUp =
-                    new WarmUp(new Scenarios(), Turns.of(Runtime.getRuntime().availableProcessors()));
+                    new WarmUp(new Scenarios(), Turns.of(Runtime.getRuntime().availableProcessors()), new PageRun());
             Gate gate = gate(taken, first, work, warmUp, faults);
             servers.forEach(server -> {
                 server.createContext("/", gate);
@@ -111,7 +111,7 @@ public final class PageServer implements AutoCloseable {
                 "/start", new StartEndpoint(scenarios, first),
                 "/demo", new DemoEndpoint(scenarios),
                 "/open", new OpenEndpoint(scenarios),
-                "/run", new RunEndpoint(scenarios, work, warmUp.turns()),
+                "/run", new RunEndpoint(scenarios, work, warmUp.turns(), warmUp.runs()),
                 // a study leaves a core to those who turn knobs
                 "/map", new MapEndpoint(scenarios, work, Turns.of(Math.max(1, cores - 1))));
         return new Gate(RequestGuard.ofPort(port), endpoints, StaticFiles.shipped(), faults);

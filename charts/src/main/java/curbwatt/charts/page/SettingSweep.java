@@ -16,8 +16,9 @@ import curbwatt.scenarios.assemble.ReadyScenario;
  *
  * @param scenario the scenario as it is
  * @param cutoff name of the cutoff
+ * @param runs runs it
  */
-record SettingSweep(ReadyScenario scenario, String cutoff) {
+record SettingSweep(ReadyScenario scenario, String cutoff, PageRun runs) {
 
     /** A sentence needs a trace only to say when a charge was not kept. */
     private static final int POINTS = 120;
@@ -34,7 +35,7 @@ record SettingSweep(ReadyScenario scenario, String cutoff) {
                     .with("words", "can't be set")
                     .with("sentence", e.getMessage());
         }
-        RunStory story = RunEndpoint.story(changed, POINTS, watch);
+        RunStory story = runs.story(changed, POINTS, watch);
         boolean starts = story.result().restartTimeS().isEmpty();
         String trips = shortly(story);
         return new JsonObject()

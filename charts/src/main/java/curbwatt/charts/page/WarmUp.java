@@ -10,8 +10,9 @@ import java.util.Optional;
  *
  * @param scenarios reads the scenario
  * @param turns who may compute
+ * @param runs runs it
  */
-record WarmUp(Scenarios scenarios, Turns turns) {
+record WarmUp(Scenarios scenarios, Turns turns, PageRun runs) {
 
     /** After so many turns the time of a run goes down no further. */
     private static final int MOST_RUNS = 80;
@@ -26,8 +27,8 @@ record WarmUp(Scenarios scenarios, Turns turns) {
             for (int i = 0; i < MOST_RUNS; i++) {
                 turns.take(
                         watch,
-                        () -> Visit.spelt(RunJson.of(RunEndpoint.story(
-                                scenarios.read(first.name(), first.text()), RunEndpoint.POINTS, watch))));
+                        () -> Visit.spelt(RunJson.of(
+                                runs.story(scenarios.read(first.name(), first.text()), RunEndpoint.POINTS, watch))));
             }
         } catch (RuntimeException e) {
             // its time is over, or the page will tell what is wrong when it runs the scenario itself

@@ -55,7 +55,7 @@ class PageInBrowserTest {
     /** The verdict of the engine on a text. */
     private static String verdict(String text) {
         Watch watch = Watch.over(new TabWork().begin("test", Optional.empty()), 60, () -> {});
-        return new Headline(RunEndpoint.story(SCENARIOS.read("scenario", text), 600, watch)).sentence();
+        return new Headline(new PageRun().story(SCENARIOS.read("scenario", text), 600, watch)).sentence();
     }
 
     private static String shown() {

@@ -15,7 +15,7 @@ class WarmUpTest {
     void itKeepsNoPlaceAndNoFault(String demo) {
         Turns turns = Turns.of(1);
         String text = demo.isEmpty() ? "{ \"format\": 1 " : DemoScenarios.text(demo);
-        new WarmUp(new Scenarios(), turns).run(new FirstScenario("mine", text));
+        new WarmUp(new Scenarios(), turns, new PageRun()).run(new FirstScenario("mine", text));
         assertThat(turns.free()).isEqualTo(1);
     }
 }
