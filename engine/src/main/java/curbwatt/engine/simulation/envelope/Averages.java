@@ -38,16 +38,29 @@ final class Averages {
         auxiliaryTookA = 0;
     }
 
-    /** Adds a point that holds for a share of the time. */
-    void add(OperatingPoint point, double share) {
-        mean.add(point, share);
+    /** Adds the currents of the batteries at an instant that stands for a share of the time (A). */
+    void addBatteries(double starterA, double auxiliaryA, double share) {
+        gaveA += share * Math.max(0, starterA);
+        tookA += share * Math.max(0, -starterA);
+        auxiliaryGaveA += share * Math.max(0, auxiliaryA);
+        auxiliaryTookA += share * Math.max(0, -auxiliaryA);
+    }
+
+    /** Adds so much of a solution to the mean. */
+    void add(OperatingPoint point, double weight) {
+        mean.add(point, weight);
         residualA = Math.max(residualA, point.residualA());
-        double batteryA = share * point.starter.batteryA();
-        gaveA += Math.max(0, batteryA);
-        tookA += Math.max(0, -batteryA);
-        double auxiliaryA = share * point.equipment.batteryA();
-        auxiliaryGaveA += Math.max(0, auxiliaryA);
-        auxiliaryTookA += Math.max(0, -auxiliaryA);
+    }
+
+    /** Notes an instant that there was, between three solutions. */
+    void note(Parabola at, OperatingPoint start, OperatingPoint middle, OperatingPoint end) {
+        loadPeakA = Math.max(loadPeakA, at.through(start.loadA(), middle.loadA(), end.loadA()));
+        node.note(at.through(start.starter.nodeV, middle.starter.nodeV, end.starter.nodeV));
+        for (int i = 0; i < taps.size(); i++) {
+            SenseTap tap = taps.get(i);
+            sensed.get(i).note(at.through(tap.voltageV(start), tap.voltageV(middle), tap.voltageV(end)));
+        }
+        equipment.note(at.through(start.equipment.nodeV, middle.equipment.nodeV, end.equipment.nodeV));
     }
 
     /** Notes an instant that there was. */

@@ -14,7 +14,6 @@ final class Stretch {
     final BatteryReadings readings = new BatteryReadings();
 
     private final Envelope envelope;
-    private final OperatingPoint point;
     private final Occurrences occurrences = new Occurrences();
     private double[] shares = new double[0];
     private double startS;
@@ -25,7 +24,6 @@ final class Stretch {
         this.envelope = envelope;
         start = new OperatingPoint(circuits);
         end = new OperatingPoint(circuits);
-        point = new OperatingPoint(circuits);
         averages = new Averages(circuits, taps);
     }
 
@@ -47,12 +45,15 @@ final class Stretch {
         }
         step.pattern().shares(fromS, toS, shares);
         occurrences.look(step.pattern(), fromS, toS);
+        Parabola mean = Parabola.mean(share(fromS), share(toS));
         for (int k = 0; k < shares.length; k++) {
             if (shares[k] > 0) {
-                // Simpson's rule is exact for a parabola
-                add(k, fromS, shares[k] / 6);
-                add(k, 0.5 * (fromS + toS), 4 * shares[k] / 6);
-                add(k, toS, shares[k] / 6);
+                averages.add(step.start().points[k], shares[k] * mean.startFactor());
+                averages.add(step.middle().points[k], shares[k] * mean.middleFactor());
+                averages.add(step.end().points[k], shares[k] * mean.endFactor());
+                addBatteries(k, fromS, shares[k] / 6);
+                addBatteries(k, 0.5 * (fromS + toS), 4 * shares[k] / 6);
+                addBatteries(k, toS, shares[k] / 6);
             }
             if (occurrences.occurs(k)) {
                 note(k, occurrences.firstS(k));
@@ -62,14 +63,20 @@ final class Stretch {
         }
     }
 
-    private void add(int combination, double timeS, double weight) {
-        envelope.step().at(combination, share(timeS), point);
-        averages.add(point, weight);
+    private void addBatteries(int k, double timeS, double weight) {
+        Parabola at = Parabola.at(share(timeS));
+        OperatingPoint first = envelope.step().start().points[k];
+        OperatingPoint middle = envelope.step().middle().points[k];
+        OperatingPoint last = envelope.step().end().points[k];
+        averages.addBatteries(
+                at.through(first.starter.batteryA(), middle.starter.batteryA(), last.starter.batteryA()),
+                at.through(first.equipment.batteryA(), middle.equipment.batteryA(), last.equipment.batteryA()),
+                weight);
     }
 
-    private void note(int combination, double timeS) {
-        envelope.step().at(combination, share(timeS), point);
-        averages.note(point);
+    private void note(int k, double timeS) {
+        LongStep step = envelope.step();
+        averages.note(Parabola.at(share(timeS)), step.start().points[k], step.middle().points[k], step.end().points[k]);
     }
 
     private double share(double timeS) {
