@@ -2,7 +2,10 @@ package curbwatt.engine.simulation.envelope;
 
 import curbwatt.engine.simulation.part.CircuitDraw;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.LongFunction;
 
 /**
  * What the circuits draw in the states that flashers come to, each draw once.
@@ -12,10 +15,22 @@ import java.util.List;
 final class DistinctDraws {
 
     private final List<CircuitDraw[]> distinct = new ArrayList<>();
-    private final List<Integer> places = new ArrayList<>();
+    private final Map<Long, Integer> places = new HashMap<>();
 
-    /** Adds what the circuits draw in the next state. */
-    void add(CircuitDraw[] draws) {
+    /**
+     * Finds the place of what is drawn in each of some states.
+     *
+     * @param drawing says what the circuits draw in a state; not asked for one that is known
+     */
+    int[] places(long[] states, LongFunction<CircuitDraw[]> drawing) {
+        int[] found = new int[states.length];
+        for (int i = 0; i < states.length; i++) {
+            found[i] = places.computeIfAbsent(states[i], state -> place(drawing.apply(state)));
+        }
+        return found;
+    }
+
+    private int place(CircuitDraw[] draws) {
         int place = 0;
         while (place < distinct.size() && !areAlike(distinct.get(place), draws)) {
             place++;
@@ -23,7 +38,7 @@ final class DistinctDraws {
         if (place == distinct.size()) {
             distinct.add(draws);
         }
-        places.add(place);
+        return place;
     }
 
     private static boolean areAlike(CircuitDraw[] one, CircuitDraw[] other) {
@@ -37,15 +52,5 @@ final class DistinctDraws {
     /** The draws, by place. */
     List<CircuitDraw[]> distinct() {
         return List.copyOf(distinct);
-    }
-
-    /** Places of the draws of states, by their numbers in the order in which they were added. */
-    int[] places(int[] states) {
-        int[] byState = places.stream().mapToInt(Integer::intValue).toArray();
-        int[] byNumber = new int[states.length];
-        for (int i = 0; i < states.length; i++) {
-            byNumber[i] = byState[states[i]];
-        }
-        return byNumber;
     }
 }

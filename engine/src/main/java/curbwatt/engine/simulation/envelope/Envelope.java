@@ -179,7 +179,7 @@ public final class Envelope {
 
     private void begin() {
         List<Double> key = Arrays.stream(edgedFactors).boxed().toList();
-        FlashPattern pattern = patterns.computeIfAbsent(key, absent -> combinations.pattern());
+        FlashPattern pattern = patterns.computeIfAbsent(key, combinations::pattern);
         step.begin(pattern, FIRST_S);
         pass.begin(pattern);
         ready = true;

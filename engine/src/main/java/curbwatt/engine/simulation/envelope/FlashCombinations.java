@@ -9,7 +9,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.ToDoubleFunction;
 
 /**
  * Finds what the flashing loads repeat, its segments, and the distinct combinations among them.
@@ -43,6 +42,9 @@ final class FlashCombinations {
     /** Which of the flashers each averaged load follows. */
     private final Map<LoadState, Integer> places = new HashMap<>();
 
+    /** What is drawn in states met so far, by what the other loads draw. */
+    private final Map<List<Double>, DistinctDraws> drawn = new HashMap<>();
+
     private FlashMerge merge = new FlashMerge(List.of());
     private FlashLayout layout = new FlashLayout(new long[0], new int[0], new long[0]);
     private final boolean repeats;
@@ -69,7 +71,7 @@ final class FlashCombinations {
         if (together) {
             merge = new FlashMerge(flashers);
             moveTo(timeS);
-            together = layout.codes.length <= MOST_STATES && pattern().size() <= MOST_COMBINATIONS;
+            together = layout.codes.length <= MOST_STATES && pattern(List.of()).size() <= MOST_COMBINATIONS;
         }
         repeats = !together;
         if (repeats) {
@@ -112,6 +114,7 @@ final class FlashCombinations {
 
     private void averageNothing() {
         averaged.clear();
+        drawn.clear();
         flashers.clear();
         places.clear();
     }
@@ -167,24 +170,30 @@ final class FlashCombinations {
         return averaged.stream().mapToLong(load -> load.cycle.periodNs()).max().orElseThrow();
     }
 
-    FlashPattern pattern() {
+    /**
+     * The pattern of the segments laid out.
+     *
+     * @param otherFactors what the loads that are not averaged over draw at present
+     */
+    FlashPattern pattern(List<Double> otherFactors) {
         if (averaged.isEmpty()) {
             return FlashPattern.steady();
         }
-        List<CircuitState> varied = bank.circuits.stream()
-                .filter(circuit -> averaged.stream().anyMatch(circuit.loads::contains))
-                .toList();
-        DistinctDraws draws = new DistinctDraws();
-        for (long code : layout.codes) {
-            ToDoubleFunction<LoadState> factor = load -> factor(load, code);
-            draws.add(varied.stream().map(circuit -> circuit.drawing(factor)).toArray(CircuitDraw[]::new));
-        }
+        List<CircuitState> varied = varied();
+        DistinctDraws draws = drawn.computeIfAbsent(otherFactors, absent -> new DistinctDraws());
+        int[] combinations = draws.places(
+                layout.codes,
+                code -> varied.stream()
+                        .map(circuit -> circuit.drawing(load -> factor(load, code)))
+                        .toArray(CircuitDraw[]::new));
         return new FlashPattern(
-                new FlashPattern.Layout(cycleNs, repeats, slowestNs()),
-                layout,
-                draws.places(layout.places),
-                draws.distinct(),
-                varied);
+                new FlashPattern.Layout(cycleNs, repeats, slowestNs()), layout, combinations, draws.distinct(), varied);
+    }
+
+    private List<CircuitState> varied() {
+        return bank.circuits.stream()
+                .filter(circuit -> circuit.loads.stream().anyMatch(places::containsKey))
+                .toList();
     }
 
     /** Multiple of its rated current that a load draws in a combination. */

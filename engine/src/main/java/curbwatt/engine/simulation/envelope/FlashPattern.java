@@ -27,7 +27,11 @@ final class FlashPattern {
     /** The same (s). */
     private final double[] endS;
 
-    private final int[] combination;
+    /** State that holds in each segment. */
+    private final int[] states;
+    /** Combination of each state. */
+    private final int[] combinations;
+
     private final List<CircuitDraw[]> draws;
     private final List<CircuitState> varied;
     private final long[] spentNs;
@@ -47,14 +51,15 @@ final class FlashPattern {
     FlashPattern(
             Layout layout,
             FlashLayout segments,
-            int[] combination,
+            int[] combinations,
             List<CircuitDraw[]> draws,
             List<CircuitState> varied) {
         this.layout = layout;
         cycleNs = layout.cycleNs();
         endNs = segments.endNs;
         endS = segments.endS;
-        this.combination = combination;
+        states = segments.places;
+        this.combinations = combinations;
         this.draws = draws;
         this.varied = varied;
         spentNs = new long[draws.size()];
@@ -64,7 +69,7 @@ final class FlashPattern {
     static FlashPattern steady() {
         return new FlashPattern(
                 new Layout(0, true, 0),
-                new FlashLayout(new long[0], new int[0], new long[0]),
+                new FlashLayout(new long[0], new int[] {0}, new long[0]),
                 new int[] {0},
                 Collections.singletonList(new CircuitDraw[0]),
                 List.of());
@@ -82,7 +87,7 @@ final class FlashPattern {
 
     /** Number of segments in a cycle. */
     int segments() {
-        return combination.length;
+        return states.length;
     }
 
     boolean isSteady() {
@@ -138,12 +143,12 @@ final class FlashPattern {
 
     /** The segment's combination. */
     int combination() {
-        return combination[segment];
+        return combinations[states[segment]];
     }
 
     /** A segment's combination. */
     int combination(int place) {
-        return combination[place];
+        return combinations[states[place]];
     }
 
     /** End of the segment since the scene's start (s); positive infinity: none. */
@@ -165,7 +170,7 @@ final class FlashPattern {
     void previous() {
         segment--;
         if (segment < 0) {
-            segment = combination.length - 1;
+            segment = states.length - 1;
             turnTo(turnNs - cycleNs);
         }
     }
@@ -173,7 +178,7 @@ final class FlashPattern {
     /** Goes to the next segment. */
     void next() {
         segment++;
-        if (segment == combination.length) {
+        if (segment == states.length) {
             segment = 0;
             turnTo(turnNs + cycleNs);
         }
@@ -190,9 +195,9 @@ final class FlashPattern {
         long turns = (toNs - fromNs) / cycleNs;
         Arrays.fill(spentNs, 0);
         if (turns > 0) {
-            for (int s = 0; s < combination.length; s++) {
+            for (int s = 0; s < states.length; s++) {
                 long beforeNs = s == 0 ? endNs[endNs.length - 1] - cycleNs : endNs[s - 1];
-                spentNs[combination[s]] += turns * (endNs[s] - beforeNs);
+                spentNs[combinations[states[s]]] += turns * (endNs[s] - beforeNs);
             }
         }
         seek(fromS);
@@ -200,7 +205,7 @@ final class FlashPattern {
         long lastNs = toNs - turns * cycleNs;
         while (atNs < lastNs) {
             long segmentEndNs = Math.min(turnNs + endNs[segment], lastNs);
-            spentNs[combination[segment]] += segmentEndNs - atNs;
+            spentNs[combinations[states[segment]]] += segmentEndNs - atNs;
             atNs = segmentEndNs;
             next();
         }
