@@ -12,8 +12,9 @@ import java.util.Optional;
 
 /**
  * Searches the settings of a cutoff: a run for every pair of trip level and delay, and for every rule of closing, though
- * those in which it never opens are one and the same and made once. Of those that work it recommends the one that stands the largest changes of sensor, timer, age, temperature and load;
- * where none works, it looks for the least change of vehicle or duty that makes one work.
+ * those in which it never opens are one and the same and made once. Of those that work it recommends the one that stands
+ * the largest changes of sensor, timer, age, temperature and load; where none works, it looks for the least change of
+ * vehicle or duty that makes one work.
  *
  * @param question the vehicle in its scene, and what is asked
  * @param plan what is searched
