@@ -31,7 +31,8 @@ final class QuietRuns {
 
     /** What becomes of a setting; empty: the model can't take it. */
     Optional<Fate> fate(TripSetting setting) {
-        if (quiet.stream().anyMatch(setting::isAsMildAs)) {
+        // of one that can't be set nothing follows from others, whose rule of closing may be another
+        if (setting.isPossible() && quiet.stream().anyMatch(setting::isAsMildAs)) {
             return spokesman().fate();
         }
         Trial.Run own = runs.apply(setting);

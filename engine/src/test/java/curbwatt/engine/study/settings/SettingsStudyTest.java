@@ -179,6 +179,22 @@ class SettingsStudyTest {
     }
 
     @Test
+    void whatCannotBeSetIsNotTakenForOneThatNeverOpensUnderAnotherRule() {
+        SettingsPlan plan = new SettingsPlan(
+                Optional.of(SettingsTruck.CUTOFF),
+                List.of(9.6, 9.8),
+                List.of(300.0, 600.0),
+                List.of(new RecloseRule.ByHand(), new RecloseRule.AboveVoltage(9.7, 0)),
+                WIDE);
+        SettingsResult found =
+                new SettingsStudy(SettingsTruck.asking(600), plan).run(new RunPool(1), StudyWatch.none(), heard -> {});
+        assertThat(found.map().at(0, 1, 0).orElseThrow().fate().trips()).isZero();
+        assertThat(found.map().at(1, 1, 0).orElseThrow().fate().failures().stream()
+                        .map(Failure::kind))
+                .contains(FailureKind.CANNOT_BE_SET);
+    }
+
+    @Test
     void whereNoSettingWorksTheLeastChangeThatMakesOneWorkIsFound() {
         Question greedy = SettingsTruck.asking(2.4 * 3600);
         SettingsPlan coarse = new SettingsPlan(
