@@ -140,10 +140,15 @@ public final class DiffusionModes {
      * @param boundAh bound charge of each mode, Ah; overwritten
      * @param meanAheadAh mean over the time of what had been driven so far above the mean, Ah
      * @param durationS length of the time, s
+     * @param agoS how long ago it ended, s
      */
-    public void lag(double[] boundAh, double meanAheadAh, double durationS) {
+    public void lag(double[] boundAh, double meanAheadAh, double durationS, double agoS) {
         for (int m = 0; m < boundAh.length; m++) {
-            boundAh[m] += weight[m] * meanAheadAh * Math.expm1(-durationS / SECONDS_PER_HOUR / timeConstantH[m]);
+            double timeConstantS = SECONDS_PER_HOUR * timeConstantH[m];
+            boundAh[m] += weight[m]
+                    * meanAheadAh
+                    * Math.expm1(-durationS / timeConstantS)
+                    * (agoS > 0 ? Math.exp(-agoS / timeConstantS) : 1);
         }
     }
 

@@ -8,6 +8,7 @@ import curbwatt.engine.result.RunResult;
 import curbwatt.engine.simulation.record.Step;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.LongFunction;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.Test;
 
@@ -22,6 +23,7 @@ class EnvelopeAgreesTest {
 
     private static final int SCENES = 2000;
     private static final int SLOW_SCENES = 400;
+    private static final int CALLING_SCENES = 800;
     private static final double SLOWED = 7;
     private static final double TIME_S = 1;
     private static final double TIME_FRACTION = 1e-3;
@@ -84,19 +86,26 @@ class EnvelopeAgreesTest {
 
     @Test
     void sameEventsChargesAndVoltages() {
-        assertThat(disagreements(SCENES, 1)).isEmpty();
+        assertThat(disagreements(SCENES, RandomScenes::of)).isEmpty();
     }
 
     /** Arrow boards and beacons of some seconds a turn: batteries swing further about their mean within one. */
     @Test
     void theSameWithSlowClocks() {
-        assertThat(disagreements(SLOW_SCENES, SLOWED)).isEmpty();
+        assertThat(disagreements(SLOW_SCENES, seed -> RandomScenes.slowed(seed, SLOWED)))
+                .isEmpty();
     }
 
-    private static List<String> disagreements(int scenes, double slowedFactor) {
+    /** Radios: a step averages over their calls too, where nothing hangs on one. */
+    @Test
+    void theSameWithCallsWithinAMinute() {
+        assertThat(disagreements(CALLING_SCENES, RandomScenes::calling)).isEmpty();
+    }
+
+    private static List<String> disagreements(int scenes, LongFunction<Simulation> simulations) {
         return LongStream.rangeClosed(1, scenes)
                 .parallel()
-                .mapToObj(seed -> disagreement(seed, RandomScenes.slowed(seed, slowedFactor)))
+                .mapToObj(seed -> disagreement(seed, simulations.apply(seed)))
                 .filter(text -> !text.isEmpty())
                 .toList();
     }

@@ -46,10 +46,12 @@ final class RandomScenes {
 
     private final Random random;
     private final double slowedFactor;
+    private final double rarestDutyS;
 
-    private RandomScenes(long seed, double slowedFactor) {
+    private RandomScenes(long seed, double slowedFactor, double rarestDutyS) {
         random = new Random(seed);
         this.slowedFactor = slowedFactor;
+        this.rarestDutyS = rarestDutyS;
     }
 
     static Simulation of(long seed) {
@@ -58,7 +60,12 @@ final class RandomScenes {
 
     /** The same vehicle with its flashes so many times as slow. */
     static Simulation slowed(long seed, double factor) {
-        return new RandomScenes(seed, factor).simulation();
+        return new RandomScenes(seed, factor, 300).simulation();
+    }
+
+    /** The same with all that comes at intervals of its own, as a radio's calls do, within a minute. */
+    static Simulation calling(long seed) {
+        return new RandomScenes(seed, 1, 65).simulation();
     }
 
     private Simulation simulation() {
@@ -124,7 +131,7 @@ final class RandomScenes {
                 return new LoadPattern.Continuous();
             }
             case 3 -> {
-                return new LoadPattern.Duty(between(0.5, 20), between(25, 300), between(0, 20), between(0, 1));
+                return new LoadPattern.Duty(between(0.5, 20), between(25, rarestDutyS), between(0, 20), between(0, 1));
             }
             case 4 -> {
                 return new LoadPattern.RandomDuty(between(1, 10), between(20, 200), between(0, 1), random.nextInt(99));

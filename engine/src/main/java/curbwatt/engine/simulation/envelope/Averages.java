@@ -2,6 +2,7 @@ package curbwatt.engine.simulation.envelope;
 
 import curbwatt.engine.simulation.network.SenseTap;
 import curbwatt.engine.simulation.part.OperatingPoint;
+import curbwatt.engine.simulation.part.Parabola;
 import java.util.List;
 
 /** Means and extremes of the combinations of lit loads in a part of a long step. */

@@ -6,6 +6,7 @@ import curbwatt.engine.simulation.device.CutoffState;
 import curbwatt.engine.simulation.network.SenseTap;
 import curbwatt.engine.simulation.part.NodePoint;
 import curbwatt.engine.simulation.part.OperatingPoint;
+import curbwatt.engine.vehicle.BusNode;
 import java.util.Arrays;
 import java.util.List;
 
@@ -19,22 +20,23 @@ final class Bounds {
 
     private final Actions actions;
     private final CalmWatch calm;
-    private final double toleranceV;
     private final Filter[] filters;
     private final OperatingPoint first;
     private final OperatingPoint middle;
     private final OperatingPoint end;
-    private final Ripple ripple = new Ripple();
+    private final Ripple ripple = new Ripple(BusNode.STARTER);
+    private final Ripple equipmentRipple = new Ripple(BusNode.EQUIPMENT);
+    /** How far a battery's state swings, as seen in its node's voltage (V). */
+    private double swingV;
     /** By how much a voltage may be off its parabola (V). */
     private double marginV;
 
-    Bounds(Actions actions, CalmWatch calm, int circuits, double toleranceV) {
+    Bounds(Actions actions, CalmWatch calm, int circuits) {
         this.actions = actions;
         this.calm = calm;
         first = new OperatingPoint(circuits);
         middle = new OperatingPoint(circuits);
         end = new OperatingPoint(circuits);
-        this.toleranceV = toleranceV;
         filters = actions.cutoffs().stream()
                 .map(cutoff -> cutoff.isFiltered() ? new Filter(cutoff.settings.filterTimeConstantS()) : null)
                 .toArray(Filter[]::new);
@@ -50,12 +52,15 @@ final class Bounds {
 
     /** Looks at a step up to a share of it. */
     void look(LongStep step, double share) {
-        ripple.begin(step);
-        marginV = toleranceV + 2 * ripple.swingV();
+        swingV = ripple.swingV(step);
+        if (step.states().start.areTwo()) {
+            swingV = Math.max(swingV, equipmentRipple.swingV(step));
+        }
+        marginV = step.toleranceV() + 2 * swingV;
         clear(calm.lowest, Double.POSITIVE_INFINITY);
         clear(calm.highest, Double.NEGATIVE_INFINITY);
         for (int k = 0; k < step.pattern().size(); k++) {
-            include(step.start().points[k], step.pointAt(k, 0.5 * share, middle), step.pointAt(k, share, end));
+            include(step.start().points[k], pointAt(step, k, 0.5 * share, middle), pointAt(step, k, share, end));
         }
         List<CutoffState> cutoffs = actions.cutoffs();
         for (int i = 0; i < filters.length; i++) {
@@ -72,6 +77,21 @@ final class Bounds {
                 filter(i, step, share, tap, errorV);
             }
         }
+    }
+
+    /** What holds in a combination at a share of the step: what was solved for, or what is filled in. */
+    private static OperatingPoint pointAt(LongStep step, int combination, double share, OperatingPoint between) {
+        if (share == 0) {
+            return step.start().points[combination];
+        }
+        if (share == 0.5) {
+            return step.middle().points[combination];
+        }
+        if (share == 1) {
+            return step.end().points[combination];
+        }
+        step.at(combination, share, between);
+        return between;
     }
 
     private void filter(int i, LongStep step, double share, SenseTap tap, double errorV) {
@@ -109,6 +129,11 @@ final class Bounds {
     /** By how much a voltage may be off its parabola in the step looked at (V). */
     double marginV() {
         return marginV;
+    }
+
+    /** How far a battery's state swings within the step looked at, as seen in its node's voltage (V). */
+    double swingV() {
+        return swingV;
     }
 
     private static void clear(OperatingPoint point, double value) {

@@ -23,6 +23,7 @@ final class DevicePass {
     /** A delay that ends is left to the time loop from this long before (s). */
     private static final double BEFORE_S = 1e-3;
 
+    private final Reach reach;
     private final LongStep step;
     private final CalmWatch calm;
     private final Bounds bounds;
@@ -33,22 +34,18 @@ final class DevicePass {
     private double walkedTurns = FEWEST_WALKED_TURNS;
     private double resumesS;
 
-    /**
-     * Makes a pass.
-     *
-     * @param toleranceV how far a voltage between solved instants may be off (V)
-     */
     DevicePass(
+            Reach reach,
             LongStep step,
             Actions actions,
             EngineWatch watch,
             CalmWatch calm,
             EngineState engine,
-            List<CircuitState> circuits,
-            double toleranceV) {
+            List<CircuitState> circuits) {
+        this.reach = reach;
         this.step = step;
         this.calm = calm;
-        bounds = new Bounds(actions, calm, circuits.size(), toleranceV);
+        bounds = new Bounds(actions, calm, circuits.size());
         walk = new Walk(actions, watch, calm, engine, bounds, circuits);
         interruptions = new Interruptions(calm);
         first = new OperatingPoint(circuits.size());
@@ -69,6 +66,9 @@ final class DevicePass {
     double shown(double timeS, double lengthS, double shortestS) {
         resumesS = timeS;
         bounds.look(step, 1);
+        if (bounds.swingV() > reach.mostSwingV()) {
+            return 0;
+        }
         double calmS = calmForS(timeS);
         if (calmS == 0 && isInterrupted(timeS, lengthS)) {
             return interrupted(timeS, lengthS, shortestS);
@@ -96,7 +96,10 @@ final class DevicePass {
                 walkedTurns = FEWEST_WALKED_TURNS;
                 return calm(timeS, partS);
             }
-            return calm.mayWalk() ? walked(timeS, partS, shortestS) : 0;
+            return reach.mayWalk() && calm.mayWalk() ? walked(timeS, partS, shortestS) : 0;
+        }
+        if (!reach.mayWalk()) {
+            return 0;
         }
         bounds.look(step, 1);
         return walked(timeS, lengthS, shortestS);
@@ -107,7 +110,8 @@ final class DevicePass {
         return !step.pattern().isSteady()
                 && calm.mayWalk()
                 && calm.calmIfInterruptedForS(timeS) >= lengthS + BEFORE_S
-                && interruptions.come(step, bounds.marginV());
+                && interruptions.come(step, bounds.marginV())
+                && (reach.mayWalk() || interruptions.endPlainly());
     }
 
     /** Shows the devices a step from the last interruption on: what they counted before it is forgotten (s). */

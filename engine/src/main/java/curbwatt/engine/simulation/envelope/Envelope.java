@@ -8,55 +8,38 @@ import curbwatt.engine.simulation.network.Network;
 import curbwatt.engine.simulation.part.Batteries;
 import curbwatt.engine.simulation.part.EngineState;
 import curbwatt.engine.simulation.part.LoadBank;
-import curbwatt.engine.simulation.part.LoadState;
 import curbwatt.engine.simulation.part.OperatingPoint;
-import java.util.Arrays;
-import java.util.HashMap;
-import java.util.List;
-import java.util.Map;
 
 /**
- * Decides when a long step may be taken, and how long it is.
+ * Decides when a long step may be taken, and of which reach.
  *
- * <p>Nothing but the flashes of {@link FlashPattern} may switch in it. After anything else has, edges are followed one by one
- * until all inrush is over; before anything might, likewise.
+ * <p>Nothing but the flashes of a {@link FlashPattern} may switch in it. After anything else has, edges are followed one by one
+ * until all inrush is over; before anything might, likewise. A step over a radio's calls is tried first, then one between them.
  */
 public final class Envelope {
 
-    /** Steps under this length are left to the time loop (s). */
-    private static final double SHORTEST_S = 0.005;
-    /** The same where slow edges alone are waited for: a shorter one costs more than the time loop's own (s). */
-    private static final double SHORTEST_BETWEEN_EDGES_S = 10;
-    /** Fewest turns of the slowest clock in a long step: what is averaged over is each clock, not their common cycle. */
-    private static final double FEWEST_TURNS = 1;
-    /** Longest step (s): a quarter of the slowest mode of a battery. */
-    private static final double LONGEST_S = 7200;
-    /** Length tried first after a change (s). */
-    private static final double FIRST_S = 30;
-    /** Longest time before it is tried again, after it could not be done (s). */
+    /** Longest time before a step is tried again, after it could not be done (s). */
     private static final double LONGEST_WAIT_S = 2;
+    /** The same for one over slow clocks, after it could not be done although there was room for it (s). */
+    private static final double LONGEST_FAR_WAIT_S = 600;
+
+    private static final double SHORTEST_WAIT_S = 0.005;
 
     /** A switching at the end belongs to the next step: what the end shows is what held this long before (s). */
     static final double BEFORE_EDGE_S = 2e-6;
 
     private final LoadBank bank;
-    private final EngineState engine;
     private final Batteries batteries;
-    private final LongStep step;
-    private final CalmWatch calm;
-    private final DevicePass pass;
+    private final Stride near;
+    private final Stride far;
     private final LongStepEntry entry;
     private final RunAhead runAhead = new RunAhead();
+    private Stride taken;
     private long seenChanges = -1;
-    private boolean ready;
     private double notBeforeS;
-    private double waitS = SHORTEST_S;
-    private FlashCombinations combinations;
-    /** Loads that are not averaged over, and what they drew when the pattern was made. */
-    private List<LoadState> edged = List.of();
-
-    private double[] edgedFactors = new double[0];
-    private final Map<List<Double>, FlashPattern> patterns = new HashMap<>();
+    private double waitS = SHORTEST_WAIT_S;
+    private double farNotBeforeS;
+    private double farWaitS;
 
     /**
      * Makes an envelope.
@@ -73,20 +56,24 @@ public final class Envelope {
             CalmWatch calm,
             double toleranceV) {
         this.bank = bank;
-        this.engine = engine;
         this.batteries = batteries;
-        this.calm = calm;
         int circuits = bank.circuits.size();
-        step = new LongStep(network, engine, batteries, circuits, toleranceV);
-        pass = new DevicePass(step, actions, watch, calm, engine, bank.circuits, toleranceV);
-        entry = new LongStepEntry(step, batteries, engine, circuits);
+        Stride[] strides = new Stride[2];
+        for (Reach reach : new Reach[] {Reach.near(), Reach.far()}) {
+            LongStep step = new LongStep(network, engine, batteries, circuits, toleranceV);
+            DevicePass pass = new DevicePass(reach, step, actions, watch, calm, engine, bank.circuits);
+            strides[reach.mayWalk() ? 0 : 1] = new Stride(reach, bank, engine, calm, step, pass);
+        }
+        near = strides[0];
+        far = strides[1];
+        taken = near;
+        entry = new LongStepEntry(batteries, engine, circuits);
     }
 
     /** Something has happened that the loads do not know of: what is being followed begins anew. */
     public void interrupt() {
-        if (ready) {
-            step.interrupt(FIRST_S);
-        }
+        near.interrupt();
+        far.interrupt();
     }
 
     /**
@@ -98,104 +85,63 @@ public final class Envelope {
     public double tryFrom(double timeS, double endS, OperatingPoint guess) {
         if (bank.changes() != seenChanges) {
             seenChanges = bank.changes();
-            ready = false;
+            near.forget();
+            far.forget();
             notBeforeS = bank.changedS() + bank.longestSurgeS();
+            farNotBeforeS = notBeforeS;
+            farWaitS = 0;
         }
         if (timeS < notBeforeS) {
             return 0;
         }
-        if (!ready) {
-            combinations = new FlashCombinations(bank, timeS);
-            edged = combinations.others();
-            edgedFactors = new double[edged.size()];
-            patterns.clear();
-        }
-        if (edgesPassed() || !ready) {
-            begin();
-        }
-        if (timeS > combinations.holdsUntilS() - FEWEST_TURNS * step.pattern().slowestS()) {
-            combinations.moveTo(timeS);
-            patterns.clear();
-            begin();
-        }
-        double shortestS = step.pattern().isSteady() && !edged.isEmpty()
-                ? SHORTEST_BETWEEN_EDGES_S
-                : Math.max(SHORTEST_S, FEWEST_TURNS * step.pattern().slowestS());
-        double longestS =
-                Math.min(LONGEST_S, Math.min(Math.min(endS, combinations.holdsUntilS()), nextEdgeS()) - timeS);
-        longestS = Math.min(longestS, engine.straightForS(timeS));
-        if (longestS < shortestS) {
-            notBeforeS = timeS + longestS;
-            return 0;
-        }
-        double lengthS = step.tryFrom(timeS, longestS, shortestS, guess);
-        if (lengthS > 0) {
-            lengthS = whileRestartIsPlain(lengthS, shortestS);
-        }
-        if (lengthS > 0) {
-            lengthS = pass.shown(timeS, lengthS, shortestS);
-            notBeforeS = pass.resumesS();
-        }
-        waitS = lengthS > 0 ? shortestS : Math.min(LONGEST_WAIT_S, 2 * waitS);
-        if (lengthS == 0) {
+        double lengthS = tryFar(timeS, endS, guess);
+        return lengthS > 0 ? lengthS : tryNear(timeS, endS, guess);
+    }
+
+    private double tryNear(double timeS, double endS, OperatingPoint guess) {
+        taken = near;
+        double lengthS = near.tryFrom(timeS, endS, guess);
+        notBeforeS = near.resumesS();
+        if (lengthS == 0 && notBeforeS == timeS) {
+            waitS = Math.min(LONGEST_WAIT_S, 2 * waitS);
             notBeforeS = timeS + waitS;
+        } else if (lengthS > 0) {
+            waitS = near.shortestS();
         }
         return lengthS;
     }
 
-    /** Cuts a step before it becomes doubtful whether the engine would start: edge by edge tells the time (s). */
-    private double whileRestartIsPlain(double lengthS, double shortestS) {
-        boolean endIsPlain = calm.isRestartPlain(step.states().end);
-        if (endIsPlain && calm.isRestartPlain(step.states().middle)) {
-            return lengthS;
-        }
-        double plain = 0;
-        double doubtful = endIsPlain ? 0.5 : 1;
-        while ((doubtful - plain) * lengthS > 0.5 * shortestS) {
-            double half = 0.5 * (plain + doubtful);
-            if (calm.isRestartPlain(step.states().at(half))) {
-                plain = half;
-            } else {
-                doubtful = half;
-            }
-        }
-        if (plain * lengthS < shortestS) {
+    private double tryFar(double timeS, double endS, OperatingPoint guess) {
+        if (timeS < farNotBeforeS || !reachesFurther(timeS)) {
             return 0;
         }
-        step.shorten(plain * lengthS);
-        return plain * lengthS;
-    }
-
-    /** Whether a load that is not averaged over draws something else than before; takes note of it. */
-    private boolean edgesPassed() {
-        boolean passed = false;
-        for (int i = 0; i < edgedFactors.length; i++) {
-            double factor = edged.get(i).presentFactor();
-            passed |= factor != edgedFactors[i];
-            edgedFactors[i] = factor;
+        taken = far;
+        double lengthS = far.tryFrom(timeS, endS, guess);
+        if (lengthS > 0) {
+            notBeforeS = far.resumesS();
+            farWaitS = 0;
+        } else if (far.resumesS() > timeS) {
+            farNotBeforeS = far.resumesS();
+        } else {
+            farWaitS = Math.min(LONGEST_FAR_WAIT_S, Math.max(far.shortestS(), 2 * farWaitS));
+            farNotBeforeS = timeS + farWaitS;
         }
-        return passed;
+        return lengthS;
     }
 
-    private void begin() {
-        List<Double> key = Arrays.stream(edgedFactors).boxed().toList();
-        FlashPattern pattern = patterns.computeIfAbsent(key, combinations::pattern);
-        step.begin(pattern, FIRST_S);
-        pass.begin(pattern);
-        ready = true;
-    }
-
-    private double nextEdgeS() {
-        long nextNs = Long.MAX_VALUE;
-        for (int i = 0; i < edged.size(); i++) {
-            nextNs = Math.min(nextNs, edged.get(i).nextChangeNs());
+    /** Whether there are clocks that only the far stride averages over. */
+    private boolean reachesFurther(double timeS) {
+        near.look(timeS);
+        if (near.edgedLoads() == 0) {
+            return false;
         }
-        return nextNs == Long.MAX_VALUE ? Double.POSITIVE_INFINITY : nextNs / 1e9;
+        far.look(timeS);
+        return far.edgedLoads() < near.edgedLoads();
     }
 
     /** Adds the step found to the books. */
     public void addTo(RunBook book) {
-        entry.addTo(book);
+        entry.add(step(), book);
     }
 
     /**
@@ -204,12 +150,13 @@ public final class Envelope {
      * @param end filled with what holds there
      */
     public void take(OperatingPoint end) {
+        LongStep step = step();
         step.at(step.startS() + step.lengthS() - BEFORE_EDGE_S, end);
         batteries.takeFrom(step.states().end);
         runAhead.correct(batteries, step);
     }
 
     LongStep step() {
-        return step;
+        return taken.step();
     }
 }

@@ -18,8 +18,6 @@ import java.util.Map;
  */
 final class FlashCombinations {
 
-    /** Clocks slower than this are not averaged, their edges end a long step: a tenth of the batteries' fastest time constant (ns). */
-    private static final long LONGEST_PERIOD_NS = 12_500_000_000L;
     /** A common cycle longer than this is not looked for (ns). */
     private static final long LONGEST_CYCLE_NS = 60_000_000_000L;
     /** Most instants in a common cycle at which something changes. */
@@ -51,13 +49,17 @@ final class FlashCombinations {
     private long cycleNs = 1;
     private long fromNs;
 
-    /** Looks at the loads that are on at a time (s). */
-    FlashCombinations(LoadBank bank, double timeS) {
+    /**
+     * Looks at the loads that are on at a time (s).
+     *
+     * @param longestPeriodS slowest clock that is averaged over (s)
+     */
+    FlashCombinations(LoadBank bank, double timeS, double longestPeriodS) {
         this.bank = bank;
         List<LoadState> uncommon = new ArrayList<>();
         for (LoadState load : bank.timedLoads()) {
             if (bank.isActive(load)) {
-                if (load.cycle.periodNs() > LONGEST_PERIOD_NS) {
+                if (load.cycle.periodNs() > longestPeriodS * 1e9) {
                     others.add(load);
                 } else if (!joins(load)) {
                     uncommon.add(load);
@@ -88,10 +90,13 @@ final class FlashCombinations {
     /** Averages over a load too if the cycle it has in common with the others is not too long. */
     private boolean joins(LoadState load) {
         long periodNs = load.cycle.periodNs();
-        long commonNs = periodNs / gcd(cycleNs, periodNs) * cycleNs;
+        long turns = periodNs / gcd(cycleNs, periodNs);
+        if (turns > LONGEST_CYCLE_NS / cycleNs) {
+            return false;
+        }
+        long commonNs = turns * cycleNs;
         boolean known = flashers.stream().anyMatch(flasher -> flasher.isFollowedBy(load));
-        boolean joins = commonNs <= LONGEST_CYCLE_NS
-                && flashers.size() + (known ? 0 : 1) <= FlashMerge.MOST_FLASHERS
+        boolean joins = flashers.size() + (known ? 0 : 1) <= FlashMerge.MOST_FLASHERS
                 && instants(commonNs) + (known ? 0 : new Flasher(load).instants(commonNs)) <= MOST_IN_A_CYCLE;
         if (joins) {
             average(load);

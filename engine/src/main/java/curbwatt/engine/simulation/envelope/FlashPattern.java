@@ -16,6 +16,11 @@ import java.util.List;
 final class FlashPattern {
 
     private static final double NS_PER_S = 1e9;
+    /** Fewer cycles than these are told by all of them: one of so few is not what they are in the mean. */
+    private static final double FEW_CYCLES = 8;
+    /** Of a clock quicker than this it does not matter where in a turn a step ends (s). */
+    private static final double QUICK_S = 12.5;
+
     /** Edges within this time are one instant: what is nearer has been passed (ns). */
     private static final long ONE_INSTANT_NS = 1000;
 
@@ -102,6 +107,11 @@ final class FlashPattern {
     /** Longest period of a clock in it (s); 0: there is none. */
     double slowestS() {
         return layout.slowestNs() / NS_PER_S;
+    }
+
+    /** Part of a step that tells how it moves the batteries: all of it, or one cycle of many quick ones (s). */
+    double tellingS(double stepS) {
+        return stepS > FEW_CYCLES * cycleS() && slowestS() < QUICK_S ? cycleS() : stepS;
     }
 
     /** Lets the network be solved for a combination. */

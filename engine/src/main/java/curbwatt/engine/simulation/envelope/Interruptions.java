@@ -19,9 +19,13 @@ final class Interruptions {
     private final CalmWatch calm;
     private final List<LevelCount> found = new ArrayList<>();
     private boolean[] interrupts = new boolean[0];
+    /** Whether a combination is plainly on one side of the level. */
+    private boolean[] plain = new boolean[0];
+
     private LongStep step;
     private double marginV;
     private boolean inTime;
+    private boolean endsPlainly;
     private double fromS;
 
     Interruptions(CalmWatch calm) {
@@ -38,6 +42,7 @@ final class Interruptions {
         marginV = deviationV;
         found.clear();
         inTime = true;
+        endsPlainly = true;
         fromS = step.startS() + step.lengthS();
         calm.countsWithin(step.startS(), this::look);
         return inTime;
@@ -46,6 +51,11 @@ final class Interruptions {
     /** From when in the step found the devices have to be shown the waveform: what was counted before was interrupted (s). */
     double fromS() {
         return fromS;
+    }
+
+    /** Whether, after the last interruptions, every combination is plainly on one side of the levels too. */
+    boolean endPlainly() {
+        return endsPlainly;
     }
 
     /** The counts in question. */
@@ -68,6 +78,7 @@ final class Interruptions {
         int size = step.pattern().size();
         if (interrupts.length != size) {
             interrupts = new boolean[size];
+            plain = new boolean[size];
         }
         for (int k = 0; k < size; k++) {
             double startV = voltageV(step.start(), k, tap);
@@ -77,6 +88,7 @@ final class Interruptions {
             double lowV = Math.min(startV, Math.min(middleV, endV)) - bandV + errorV;
             double highV = Math.max(startV, Math.max(middleV, endV)) + bandV + errorV;
             interrupts[k] = count.isInterruptedBy(lowV, highV);
+            plain[k] = !count.isWithin(lowV, highV);
         }
     }
 
@@ -113,6 +125,7 @@ final class Interruptions {
         FlashPattern pattern = step.pattern();
         pattern.seek(step.startS() + step.lengthS() - Envelope.BEFORE_EDGE_S);
         while (!interrupts[pattern.combination()]) {
+            endsPlainly &= plain[pattern.combination()];
             pattern.previous();
         }
         return Math.max(step.startS(), pattern.startS());

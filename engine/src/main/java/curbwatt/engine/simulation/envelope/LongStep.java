@@ -77,8 +77,12 @@ final class LongStep {
             end = new Stage(next.size(), circuits);
             shares = new double[next.size()];
         }
-        goesOn = false;
-        proposedS = firstS;
+        interrupt(firstS);
+    }
+
+    /** Goes on with the next window of a pattern, whose combinations are the same. */
+    void goOn(FlashPattern next) {
+        pattern = next;
     }
 
     /** Something happened since the last step: nothing of it goes on. */
@@ -237,21 +241,6 @@ final class LongStep {
     /** Fills in what devices sense in a combination at a share of the step. */
     void sensedAt(int combination, double share, OperatingPoint point) {
         point.bendSensed(start.points[combination], middle.points[combination], end.points[combination], share);
-    }
-
-    /** What holds in a combination at a share of the step: what was solved for, or what is filled in. */
-    OperatingPoint pointAt(int combination, double share, OperatingPoint between) {
-        if (share == 0) {
-            return start.points[combination];
-        }
-        if (share == 0.5) {
-            return middle.points[combination];
-        }
-        if (share == 1) {
-            return end.points[combination];
-        }
-        at(combination, share, between);
-        return between;
     }
 
     /** What holds at a time in the step, in the combination then lit. */

@@ -11,21 +11,21 @@ import curbwatt.engine.simulation.part.OperatingPoint;
  */
 final class LongStepEntry {
 
-    private final LongStep step;
     private final Batteries batteries;
     private final EngineState engine;
     private final Occurrences occurrences = new Occurrences();
     private final OperatingPoint point;
+    private LongStep step;
 
-    LongStepEntry(LongStep step, Batteries batteries, EngineState engine, int circuits) {
-        this.step = step;
+    LongStepEntry(Batteries batteries, EngineState engine, int circuits) {
         this.batteries = batteries;
         this.engine = engine;
         point = new OperatingPoint(circuits);
     }
 
-    /** Adds the step to the books, before the batteries move. */
-    void addTo(RunBook book) {
+    /** Adds a step to the books, before the batteries move. */
+    void add(LongStep found, RunBook book) {
+        step = found;
         double sixthS = step.lengthS() / 6;
         double startS = step.startS();
         double endS = startS + step.lengthS();

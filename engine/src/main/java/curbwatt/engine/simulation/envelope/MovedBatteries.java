@@ -77,7 +77,11 @@ final class MovedBatteries {
     private void move(Batteries state, double share) {
         state.takeFrom(start);
         currents.flow(state, share, lengthS);
-        double middleS = startS + 0.5 * share * lengthS;
-        state.warm(engine.airC(middleS), engine.underHoodC(middleS), share * lengthS);
+        // in two halves, each in the air of its middle: the air under a hood may rise by some degrees in a step
+        double halfS = 0.5 * share * lengthS;
+        for (int i = 0; i < 2; i++) {
+            double middleS = startS + (i + 0.5) * halfS;
+            state.warm(engine.airC(middleS), engine.underHoodC(middleS), halfS);
+        }
     }
 }

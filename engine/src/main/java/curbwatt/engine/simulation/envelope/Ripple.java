@@ -1,11 +1,13 @@
 package curbwatt.engine.simulation.envelope;
 
+import curbwatt.engine.simulation.part.Batteries;
 import curbwatt.engine.simulation.part.BatteryWork;
 import curbwatt.engine.simulation.part.MeanCurrent;
 import curbwatt.engine.simulation.part.NodePoint;
+import curbwatt.engine.vehicle.BusNode;
 
 /**
- * What the starter battery's state swings about its mean path within a cycle, as seen in its node's voltage.
+ * What a battery's state swings about its mean path within a cycle, as seen in its node's voltage.
  *
  * <p>A long step moves a battery with the mean current. In truth it runs ahead while more is drawn and falls back while less
  * is. Against the modes' time constants a flash is short, so that charge and bound charges only add up:
@@ -22,28 +24,40 @@ final class Ripple {
     private static final double SMALL_AH = 1e-3;
     private static final double SECONDS_PER_HOUR = 3600;
 
+    private final BusNode node;
     private double[] slopeVPerS = new double[0];
     private double[] transfer = new double[0];
+    private LongStep step;
     private double rippleV;
-    private double swingV;
 
-    /** Begins a step at its start, where the state is the true one. */
-    void begin(LongStep step) {
-        begin(step.middle(), step.states().middle.starter(), step.middle().starter);
-        swingV = 0;
-        if (!step.pattern().isSteady()) {
-            swingV = swingV(step);
-        }
-        rippleV = 0;
+    /** The ripple of the battery at a node. */
+    Ripple(BusNode node) {
+        this.node = node;
     }
 
-    private double swingV(LongStep step) {
+    /** Begins a step at its start, where the state is the true one. */
+    void begin(LongStep next) {
+        step = next;
+        Batteries batteries = step.states().middle;
+        if (node == BusNode.STARTER) {
+            begin(step.middle(), batteries.starter(), step.middle().starter);
+        } else {
+            begin(step.middle(), batteries.auxiliary(), step.middle().auxiliary);
+        }
+    }
+
+    /** How far it swings in a step (V). */
+    double swingV(LongStep next) {
+        begin(next);
         FlashPattern pattern = step.pattern();
+        if (pattern.isSteady()) {
+            return 0;
+        }
         double lowestV = rippleV;
         double highestV = rippleV;
         pattern.seek(step.startS());
         double atS = step.startS();
-        double endS = atS + Math.min(step.lengthS(), pattern.cycleS());
+        double endS = atS + pattern.tellingS(step.lengthS());
         while (endS - atS > 1e-6) {
             double toS = Math.min(pattern.endS(), endS);
             lowestV = Math.min(lowestV, rippleV);
@@ -52,6 +66,7 @@ final class Ripple {
             atS = toS;
             pattern.next();
         }
+        rippleV = 0;
         return highestV - lowestV;
     }
 
@@ -70,7 +85,7 @@ final class Ripple {
         double boundV = battery.terminal().voltageV(removedAh, boundAh + SMALL_AH, currentA) - atV;
         double weight = battery.totalWeight();
         for (int k = 0; k < size; k++) {
-            NodePoint point = middle.points[k].starter;
+            NodePoint point = node == BusNode.STARTER ? middle.points[k].starter : middle.points[k].equipment;
             double driveA = point.mainA < 0 ? battery.chargingFactor() * point.mainA : point.mainA;
             slopeVPerS[k] = (chargeV * (point.mainA - mean.sumA()) + boundV * weight * (driveA - mean.driveA()))
                     / (SMALL_AH * SECONDS_PER_HOUR);
@@ -86,9 +101,17 @@ final class Ripple {
         }
     }
 
-    /** How far it swings in a cycle (V). */
-    double swingV() {
-        return swingV;
+    /** Goes from the step's start to a time in it (s). */
+    void goTo(double timeS) {
+        FlashPattern pattern = step.pattern();
+        pattern.seek(step.startS());
+        double atS = step.startS();
+        while (timeS - atS > 1e-6) {
+            double toS = Math.min(pattern.endS(), timeS);
+            advance(pattern.combination(), toS - atS);
+            atS = toS;
+            pattern.next();
+        }
     }
 
     /** Goes through so much time in a combination. */

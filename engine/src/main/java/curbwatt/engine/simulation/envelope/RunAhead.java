@@ -14,13 +14,21 @@ import curbwatt.engine.simulation.part.NodePoint;
  *   ∫ (D − D̄) e^(−(T−t)/τ) dt = −1/τ ∫ R e^(−(T−t)/τ) dt ≈ −R̄ (1 − e^(−T/τ))
  * </pre>
  *
- * <p>as R swings quickly against τ. Some 30 µV, if a step ends within a turn of a clock of a second that switches 10 A.
+ * <p>as R swings quickly against τ. A step of a few cycles, or over slow clocks, is taken in slices, each with its own R̄. Some
+ * 30 µV, if a step ends within a turn of a clock of a second that switches 10 A.
  */
 final class RunAhead {
 
     private static final double SECONDS_PER_HOUR = 3600;
+    private static final double SAME_TIME_S = 1e-6;
+    /** Longest slice of a step of a few cycles (s): a thirtieth of the batteries' fastest time constant. */
+    private static final double SLICE_S = 4;
 
     private double[] driveA = new double[0];
+    /** What has been driven above the mean so far (As). */
+    private double aheadAs;
+    /** Until when (s). */
+    private double atS;
 
     /** Moves the batteries, at the end of a step, by what their mean path leaves out. */
     void correct(Batteries batteries, LongStep step) {
@@ -36,12 +44,12 @@ final class RunAhead {
         for (int k = 0; k < size; k++) {
             driveA[k] = drive(batteries.starter(), middle.points[k].starter) - middle.starter.driveA();
         }
-        batteries.starter().lag(meanAheadAh(step), step.lengthS());
+        correct(batteries.starter(), step);
         if (batteries.areTwo()) {
             for (int k = 0; k < size; k++) {
                 driveA[k] = drive(batteries.auxiliary(), middle.points[k].equipment) - middle.auxiliary.driveA();
             }
-            batteries.auxiliary().lag(meanAheadAh(step), step.lengthS());
+            correct(batteries.auxiliary(), step);
         }
     }
 
@@ -49,23 +57,63 @@ final class RunAhead {
         return point.mainA < 0 ? battery.chargingFactor() * point.mainA : point.mainA;
     }
 
-    /** Mean of the running sum (Ah); what repeats has that of one cycle. */
-    private double meanAheadAh(LongStep step) {
+    private void correct(BatteryWork battery, LongStep step) {
         FlashPattern pattern = step.pattern();
-        double lookedS = Math.min(step.lengthS(), pattern.cycleS());
-        double endS = step.startS() + lookedS;
-        double atS = step.startS();
-        double aheadAs = 0;
-        double sum = 0;
+        aheadAs = 0;
+        atS = step.startS();
         pattern.seek(atS);
-        while (endS - atS > 1e-6) {
-            double toS = Math.min(pattern.endS(), endS);
+        double tellingS = pattern.tellingS(step.lengthS());
+        double doneS = 0;
+        if (tellingS < step.lengthS()) {
+            doneS = pattern.cycleS() * Math.floor(step.lengthS() / pattern.cycleS());
+            overCycles(battery, step, doneS);
+            pattern.seek(step.startS() + doneS);
+            atS = step.startS() + doneS;
+        }
+        double restS = step.lengthS() - doneS;
+        int slices = (int) Math.ceil(restS / SLICE_S);
+        for (int i = 1; i <= slices; i++) {
+            double lookedS = doneS + i * restS / slices;
+            double meanAs = meanAsUntil(pattern, step.startS() + lookedS);
+            battery.lag(meanAs / SECONDS_PER_HOUR, restS / slices, step.lengthS() - lookedS);
+        }
+    }
+
+    /**
+     * The same over whole cycles: one tells of all, and by how much each goes further ahead, as a step does not end where a
+     * cycle does.
+     */
+    private void overCycles(BatteryWork battery, LongStep step, double cyclesS) {
+        double cycleS = step.pattern().cycleS();
+        double meanAs = meanAsUntil(step.pattern(), step.startS() + cycleS);
+        double furtherA = aheadAs / cycleS;
+        double ofACycleAs = meanAs - 0.5 * aheadAs;
+        double fromS = 0;
+        while (fromS < cyclesS) {
+            double sliceS = cyclesS - fromS > SLICE_S ? 0.5 * (cyclesS - fromS) : cyclesS - fromS;
+            battery.lag(
+                    (ofACycleAs + furtherA * (fromS + 0.5 * sliceS)) / SECONDS_PER_HOUR,
+                    sliceS,
+                    step.lengthS() - fromS - sliceS);
+            fromS += sliceS;
+        }
+        aheadAs = furtherA * cyclesS;
+    }
+
+    /** Mean of the running sum from where it stands to a time, to which it moves on (As). */
+    private double meanAsUntil(FlashPattern pattern, double untilS) {
+        double fromS = atS;
+        double sum = 0;
+        while (untilS - atS > SAME_TIME_S) {
+            double toS = Math.min(pattern.endS(), untilS);
             double furtherAs = (toS - atS) * driveA[pattern.combination()];
             sum += (toS - atS) * (aheadAs + 0.5 * furtherAs);
             aheadAs += furtherAs;
             atS = toS;
-            pattern.next();
+            if (pattern.endS() - untilS < SAME_TIME_S) {
+                pattern.next();
+            }
         }
-        return sum / lookedS / SECONDS_PER_HOUR;
+        return untilS - fromS > SAME_TIME_S ? sum / (untilS - fromS) : 0;
     }
 }

@@ -2,6 +2,7 @@ package curbwatt.engine.simulation.envelope;
 
 import curbwatt.engine.simulation.network.SenseTap;
 import curbwatt.engine.simulation.part.OperatingPoint;
+import curbwatt.engine.simulation.part.Parabola;
 import java.util.List;
 
 /** A part of a long step: its ends, its means and its extremes; filled anew for each. */

@@ -31,7 +31,9 @@ final class Walk {
     private final boolean[] onStarter;
     private LongStep step;
     private FlashPattern pattern;
-    private final Ripple ripple = new Ripple();
+    private final Ripple ripple = new Ripple(BusNode.STARTER);
+    private final Ripple equipmentRipple = new Ripple(BusNode.EQUIPMENT);
+    private boolean two;
     private double atS;
 
     Walk(
@@ -68,7 +70,7 @@ final class Walk {
         double pieceS = pattern.isSteady() ? next.lengthS() / PIECES : Double.POSITIVE_INFINITY;
         boolean mayRepeat = !pattern.isSteady() && pattern.repeats() && calm.mayRepeat(atS);
         double cycleFromS = atS;
-        ripple.begin(step);
+        beginRipples();
         pattern.seek(atS);
         while (endS - atS > 1e-6) {
             if (mayRepeat && atS - cycleFromS > pattern.cycleS() - 1e-6) {
@@ -97,10 +99,10 @@ final class Walk {
         int combination = pattern.combination();
         double lengthS = toS - atS;
         step.sensedAt(combination, share(atS), from);
-        lift(from, ripple.atV(combination));
-        ripple.advance(combination, lengthS);
+        lift(from, combination);
+        advanceRipples(combination, lengthS);
         step.sensedAt(combination, share(toS), to);
-        lift(to, ripple.atV(combination));
+        lift(to, combination);
         if (actions.firstS(lengthS, from, to, engine.runs()) <= lengthS
                 || watch.firstS(atS, lengthS, from, to, engine) <= lengthS) {
             return false;
@@ -110,13 +112,31 @@ final class Walk {
         return true;
     }
 
-    /** Lets the starter node and what hangs on it ride on the ripple; behind a link it is smaller, and left out. */
-    private void lift(OperatingPoint point, double rippleV) {
-        point.starter.nodeV += rippleV;
+    private void beginRipples() {
+        two = step.states().start.areTwo();
+        ripple.begin(step);
+        ripple.goTo(atS);
+        if (two) {
+            equipmentRipple.begin(step);
+            equipmentRipple.goTo(atS);
+        }
+    }
+
+    private void advanceRipples(int combination, double durationS) {
+        ripple.advance(combination, durationS);
+        if (two) {
+            equipmentRipple.advance(combination, durationS);
+        }
+    }
+
+    /** Lets each node that has a battery, and what hangs on it, ride on that one's ripple. */
+    private void lift(OperatingPoint point, int combination) {
+        double starterV = ripple.atV(combination);
+        double equipmentV = two ? equipmentRipple.atV(combination) : 0;
+        point.starter.nodeV += starterV;
+        point.equipment.nodeV += equipmentV;
         for (int c = 0; c < point.farV.length; c++) {
-            if (onStarter[c]) {
-                point.farV[c] += rippleV;
-            }
+            point.farV[c] += onStarter[c] ? starterV : equipmentV;
         }
     }
 
@@ -134,7 +154,7 @@ final class Walk {
             return 0;
         }
         for (int s = 0; s < pattern.segments(); s++) {
-            ripple.advance(pattern.combination(s), pattern.lengthS(s) * repeatedS / cycleS);
+            advanceRipples(pattern.combination(s), pattern.lengthS(s) * repeatedS / cycleS);
         }
         bounds.readAt(step, share(atS), share(atS + repeatedS));
         calm.repeat(cycleS, repeatedS);
@@ -146,7 +166,7 @@ final class Walk {
         double first = 1;
         // the state swings about its mean path, and its mean is known to a swing: a voltage this near may be on both
         // sides
-        double swingV = 2 * ripple.swingV();
+        double swingV = 2 * bounds.swingV();
         int levels = calm.lookUpLevels();
         for (int l = 0; l < levels; l++) {
             SenseTap tap = calm.levelTap(l);

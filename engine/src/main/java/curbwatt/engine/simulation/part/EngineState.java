@@ -13,6 +13,10 @@ public final class EngineState {
 
     /** A ramp is followed in steps of this share of its length. */
     private static final double RAMP_STEP_FRACTION = 0.05;
+    /** Share of its time constant in which air that warms is off a straight line by 0.03 % of its rise. */
+    private static final double STRAIGHT_FRACTION = 0.05;
+    /** The same in which it is off a parabola by 0.002 %. */
+    private static final double BENT_FRACTION = 0.125;
     /** A corner nearer than this is taken as passed: the clock's rounding may hide it for ever (s). */
     private static final double ONE_INSTANT_S = 1e-6;
 
@@ -155,9 +159,18 @@ public final class EngineState {
 
     /** Longest step from a time over which starter, alternator and air run nearly straight (s). */
     public double straightForS(double timeS) {
+        return plainForS(timeS, STRAIGHT_FRACTION);
+    }
+
+    /** The same over which they nearly run on a parabola (s). */
+    public double bentForS(double timeS) {
+        return plainForS(timeS, BENT_FRACTION);
+    }
+
+    private double plainForS(double timeS, double ofTimeConstant) {
         double inPhaseS = timeS - phaseStartS + ONE_INSTANT_S;
         double straightS = phaseStartS + phase.air().nextPointS(inPhaseS) - timeS;
-        straightS = Math.min(straightS, hood.straightForS(timeS, inPhaseS));
+        straightS = Math.min(straightS, hood.plainForS(timeS, inPhaseS, ofTimeConstant));
         straightS = Math.min(straightS, until(crankFromS + starter.inrushS(), timeS));
         straightS = Math.min(straightS, until(rampFromS, timeS));
         if (!runs || alternator.isEmpty()) {

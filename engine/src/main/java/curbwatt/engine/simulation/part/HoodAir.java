@@ -11,8 +11,6 @@ import java.util.OptionalDouble;
  */
 final class HoodAir {
 
-    /** The rise is followed in steps of this share of its time constant. */
-    private static final double STEP_FRACTION = 0.05;
     /** A rise nearer to where it goes than this stands still (K). */
     private static final double SETTLED_K = 0.01;
 
@@ -71,8 +69,12 @@ final class HoodAir {
                 .orElse(0.0);
     }
 
-    /** Longest step from a time over which it runs nearly straight (s). */
-    double straightForS(double timeS, double inPhaseS) {
+    /**
+     * Longest step from a time over which it runs nearly as the step follows it (s).
+     *
+     * @param ofTimeConstant share of the rise's time constant that such a step may take
+     */
+    double plainForS(double timeS, double inPhaseS, double ofTimeConstant) {
         if (phase.underHood().isPresent()) {
             return phaseStartS + phase.underHood().get().nextPointS(inPhaseS) - timeS;
         }
@@ -83,6 +85,6 @@ final class HoodAir {
         double goalK = engineRuns ? hood.settledRiseK() : 0;
         return Math.abs(riseK(timeS) - goalK) < SETTLED_K
                 ? Double.POSITIVE_INFINITY
-                : STEP_FRACTION * (engineRuns ? hood.warmingS() : hood.coolingS());
+                : ofTimeConstant * (engineRuns ? hood.warmingS() : hood.coolingS());
     }
 }

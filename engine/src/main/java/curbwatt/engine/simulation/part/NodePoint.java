@@ -32,22 +32,20 @@ public final class NodePoint {
         stiffnessOhm = to.stiffnessOhm;
     }
 
-    /** Becomes a sum of three solutions. */
-    void bend(NodePoint from, NodePoint middle, NodePoint to, double a, double b, double c) {
-        nodeV = a * from.nodeV + b * middle.nodeV + c * to.nodeV;
-        mainA = a * from.mainA + b * middle.mainA + c * to.mainA;
-        gasA = a * from.gasA + b * middle.gasA + c * to.gasA;
-        sourceA = a * from.sourceA + b * middle.sourceA + c * to.sourceA;
-        loadA = a * from.loadA + b * middle.loadA + c * to.loadA;
+    /** Becomes the point on the parabola through three solutions. */
+    void bend(NodePoint from, NodePoint middle, NodePoint to, Parabola at) {
+        bendSensed(from, middle, to, at);
+        sourceA = at.through(from.sourceA, middle.sourceA, to.sourceA);
+        loadA = at.through(from.loadA, middle.loadA, to.loadA);
         residualA = Math.max(from.residualA, to.residualA);
         stiffnessOhm = to.stiffnessOhm;
     }
 
-    /** Becomes a sum of three solutions in what devices sense. */
-    void bendSensed(NodePoint from, NodePoint middle, NodePoint to, double a, double b, double c) {
-        nodeV = a * from.nodeV + b * middle.nodeV + c * to.nodeV;
-        mainA = a * from.mainA + b * middle.mainA + c * to.mainA;
-        gasA = a * from.gasA + b * middle.gasA + c * to.gasA;
+    /** The same in what devices sense. */
+    void bendSensed(NodePoint from, NodePoint middle, NodePoint to, Parabola at) {
+        nodeV = at.through(from.nodeV, middle.nodeV, to.nodeV);
+        mainA = at.through(from.mainA, middle.mainA, to.mainA);
+        gasA = at.through(from.gasA, middle.gasA, to.gasA);
     }
 
     /** Adds so much of another one. */

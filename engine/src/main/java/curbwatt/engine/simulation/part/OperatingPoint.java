@@ -63,31 +63,27 @@ public final class OperatingPoint {
 
     /** Becomes the point on the parabola through three solutions, at start, middle and end of a step. */
     public void bend(OperatingPoint from, OperatingPoint middle, OperatingPoint to, double share) {
-        double a = (1 - share) * (1 - 2 * share);
-        double b = 4 * share * (1 - share);
-        double c = share * (2 * share - 1);
-        starter.bend(from.starter, middle.starter, to.starter, a, b, c);
-        equipment.bend(from.equipment, middle.equipment, to.equipment, a, b, c);
-        linkInA = a * from.linkInA + b * middle.linkInA + c * to.linkInA;
-        linkOutA = a * from.linkOutA + b * middle.linkOutA + c * to.linkOutA;
-        starterA = a * from.starterA + b * middle.starterA + c * to.starterA;
-        for (int i = 0; i < farV.length; i++) {
-            farV[i] = a * from.farV[i] + b * middle.farV[i] + c * to.farV[i];
-            circuitA[i] = a * from.circuitA[i] + b * middle.circuitA[i] + c * to.circuitA[i];
-            feedLossW[i] = a * from.feedLossW[i] + b * middle.feedLossW[i] + c * to.feedLossW[i];
+        Parabola at = Parabola.at(share);
+        starter.bend(from.starter, middle.starter, to.starter, at);
+        equipment.bend(from.equipment, middle.equipment, to.equipment, at);
+        linkInA = at.through(from.linkInA, middle.linkInA, to.linkInA);
+        linkOutA = at.through(from.linkOutA, middle.linkOutA, to.linkOutA);
+        starterA = at.through(from.starterA, middle.starterA, to.starterA);
+        for (int c = 0; c < farV.length; c++) {
+            farV[c] = at.through(from.farV[c], middle.farV[c], to.farV[c]);
+            circuitA[c] = at.through(from.circuitA[c], middle.circuitA[c], to.circuitA[c]);
+            feedLossW[c] = at.through(from.feedLossW[c], middle.feedLossW[c], to.feedLossW[c]);
         }
     }
 
     /** As {@link #bend}, but for nothing else than what devices sense: voltages, and currents of batteries and circuits. */
     public void bendSensed(OperatingPoint from, OperatingPoint middle, OperatingPoint to, double share) {
-        double a = (1 - share) * (1 - 2 * share);
-        double b = 4 * share * (1 - share);
-        double c = share * (2 * share - 1);
-        starter.bendSensed(from.starter, middle.starter, to.starter, a, b, c);
-        equipment.bendSensed(from.equipment, middle.equipment, to.equipment, a, b, c);
-        for (int i = 0; i < farV.length; i++) {
-            farV[i] = a * from.farV[i] + b * middle.farV[i] + c * to.farV[i];
-            circuitA[i] = a * from.circuitA[i] + b * middle.circuitA[i] + c * to.circuitA[i];
+        Parabola at = Parabola.at(share);
+        starter.bendSensed(from.starter, middle.starter, to.starter, at);
+        equipment.bendSensed(from.equipment, middle.equipment, to.equipment, at);
+        for (int c = 0; c < farV.length; c++) {
+            farV[c] = at.through(from.farV[c], middle.farV[c], to.farV[c]);
+            circuitA[c] = at.through(from.circuitA[c], middle.circuitA[c], to.circuitA[c]);
         }
     }
 

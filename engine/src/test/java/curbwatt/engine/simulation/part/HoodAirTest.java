@@ -51,9 +51,9 @@ class HoodAirTest {
                 new AirTemperature(List.of(new AirTemperature.Point(0, 20), new AirTemperature.Point(120, 80)));
         air.begin(idling(600, 20).underHood(profile), 1000, true);
         assertThat(air.atC(1060)).hasValue(50);
-        assertThat(air.straightForS(1030, 30)).isEqualTo(90);
+        assertThat(air.plainForS(1030, 30, 0.05)).isEqualTo(90);
         air.begin(idling(600, 20), 1600, true);
-        assertThat(air.straightForS(1600, 0)).isEqualTo(30);
+        assertThat(air.plainForS(1600, 0, 0.05)).isEqualTo(30);
     }
 
     @Test
@@ -61,7 +61,7 @@ class HoodAirTest {
         HoodAir unknown = new HoodAir(Optional.empty());
         unknown.begin(idling(600, 20), 0, true);
         assertThat(unknown.atC(300)).isEmpty();
-        assertThat(unknown.straightForS(300, 300)).isInfinite();
+        assertThat(unknown.plainForS(300, 300, 0.05)).isInfinite();
     }
 
     private static Phase off(double durationS, double airC) {

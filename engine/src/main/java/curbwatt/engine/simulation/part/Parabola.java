@@ -1,0 +1,36 @@
+package curbwatt.engine.simulation.part;
+
+/**
+ * What the differences of the values in the middle and at the end of a step from that at its start weigh in one between them,
+ * or in a mean over a part of it, on the parabola through the three. What stands still stays exactly as it is.
+ *
+ * @param middleFactor weight of the value in the middle
+ * @param endFactor weight of that at the end
+ */
+public record Parabola(double middleFactor, double endFactor) {
+
+    /** Weights in the value at a share of the step. */
+    public static Parabola at(double share) {
+        return new Parabola(4 * share * (1 - share), share * (2 * share - 1));
+    }
+
+    /** Weights in the mean from one share to another: Simpson's rule, exact for a parabola. */
+    public static Parabola mean(double fromShare, double toShare) {
+        Parabola from = at(fromShare);
+        Parabola half = at(0.5 * (fromShare + toShare));
+        Parabola to = at(toShare);
+        return new Parabola(
+                (from.middleFactor + 4 * half.middleFactor + to.middleFactor) / 6,
+                (from.endFactor + 4 * half.endFactor + to.endFactor) / 6);
+    }
+
+    /** Weight of the value at the start. */
+    public double startFactor() {
+        return 1 - middleFactor - endFactor;
+    }
+
+    /** The value, from those at start, middle and end. */
+    public double through(double start, double middle, double end) {
+        return start + middleFactor * (middle - start) + endFactor * (end - start);
+    }
+}
