@@ -6,6 +6,7 @@ import curbwatt.engine.battery.Terminal;
 import curbwatt.engine.result.BatterySummary;
 import curbwatt.engine.simulation.part.BatteryWork;
 import curbwatt.engine.simulation.part.NodePoint;
+import curbwatt.engine.simulation.part.Parabola;
 
 /** Adds up one battery. */
 final class BatteryBook {
@@ -30,6 +31,7 @@ final class BatteryBook {
     private double lossWs;
     private double gassingWs;
     private double freezingMarginK = Double.POSITIVE_INFINITY;
+    private double stageRestV;
 
     BatteryBook(String name, BatteryWork battery) {
         this.name = name;
@@ -53,9 +55,14 @@ final class BatteryBook {
         moved(endCharge);
     }
 
-    /** Adds so much time at one instant of a long step, at which the battery had a charge. */
-    void addShare(double weightS, NodePoint point, double charge) {
-        add(weightS, point, reference.restVoltageV(charge));
+    /** Turns to an instant of a long step, at which the battery had a charge. */
+    void turnTo(double charge) {
+        stageRestV = reference.restVoltageV(charge);
+    }
+
+    /** Adds so much time at that instant. */
+    void addShare(double weightS, NodePoint point) {
+        add(weightS, point, stageRestV);
         pass(weightS * point.batteryA());
     }
 
@@ -72,6 +79,11 @@ final class BatteryBook {
         selfDischargedAs += weightS * battery.selfDischargeA();
         gassingWs += weightS * point.nodeV * point.gasA;
         lossWs += weightS * ((restV - point.nodeV) * point.mainA + battery.selfDischargeA() * restV);
+    }
+
+    /** Whether an instant on the parabola through three might be one to note. */
+    boolean mayNote(NodePoint start, NodePoint middle, NodePoint end) {
+        return Parabola.floor(start.nodeV, middle.nodeV, end.nodeV) < lowestV;
     }
 
     /** Notes an instant. */

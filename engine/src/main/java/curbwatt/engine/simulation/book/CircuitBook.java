@@ -5,6 +5,7 @@ import curbwatt.engine.result.LoadSummary;
 import curbwatt.engine.simulation.part.CircuitState;
 import curbwatt.engine.simulation.part.LoadState;
 import curbwatt.engine.simulation.part.OperatingPoint;
+import curbwatt.engine.simulation.part.Parabola;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -32,12 +33,20 @@ final class CircuitBook {
             return;
         }
         chargeAs += 0.5 * lengthS * (start.circuitA[place] + end.circuitA[place]);
-        for (int i = 0; i < state.loads.size(); i++) {
+        for (int i = 0; state.hasDropOuts && i < state.loads.size(); i++) {
             LoadState load = state.loads.get(i);
             if (load.droppedOut) {
                 load.droppedOutS += lengthS;
             }
         }
+    }
+
+    /** Whether an instant on the parabola through three might be one to note. */
+    boolean mayNote(OperatingPoint start, OperatingPoint middle, OperatingPoint end) {
+        return state.isFed()
+                && (Parabola.floor(start.farV[place], middle.farV[place], end.farV[place]) < lowestV
+                        || Parabola.ceiling(start.circuitA[place], middle.circuitA[place], end.circuitA[place])
+                                > peakA);
     }
 
     /** Notes an instant. */

@@ -3,6 +3,7 @@ package curbwatt.engine.simulation.book;
 import curbwatt.engine.result.LinkSummary;
 import curbwatt.engine.simulation.part.LinkState;
 import curbwatt.engine.simulation.part.OperatingPoint;
+import curbwatt.engine.simulation.part.Parabola;
 
 /** Adds up the link. */
 final class LinkBook {
@@ -28,6 +29,12 @@ final class LinkBook {
         double meanA = 0.5 * (start.linkOutA + end.linkOutA);
         toEquipmentAs += lengthS * Math.max(0, meanA);
         toStarterAs += lengthS * Math.max(0, -meanA);
+    }
+
+    /** Whether an instant on the parabola through three might be one to note. */
+    boolean mayNote(OperatingPoint start, OperatingPoint middle, OperatingPoint end) {
+        return Parabola.ceiling(start.linkOutA, middle.linkOutA, end.linkOutA) > peakA
+                || Parabola.floor(start.linkOutA, middle.linkOutA, end.linkOutA) < -peakA;
     }
 
     /** Notes an instant. */

@@ -2,7 +2,9 @@ package curbwatt.engine.simulation.book;
 
 import curbwatt.engine.result.PhaseSummary;
 import curbwatt.engine.scene.Phase;
+import curbwatt.engine.simulation.part.NodePoint;
 import curbwatt.engine.simulation.part.OperatingPoint;
+import curbwatt.engine.simulation.part.Parabola;
 import java.util.OptionalDouble;
 
 /** Adds up one phase. */
@@ -33,6 +35,12 @@ public final class PhaseBook {
         loadAs += half * (start.loadA() + end.loadA());
         alternatorAs += half * (start.starter.sourceA + end.starter.sourceA);
         batteryAs += half * (start.batteriesA() + end.batteriesA());
+    }
+
+    /** Whether an instant on the parabola through three might be one to note. */
+    boolean mayNote(NodePoint start, NodePoint middle, NodePoint end) {
+        return Parabola.floor(start.nodeV, middle.nodeV, end.nodeV) < lowestV
+                || Parabola.ceiling(start.nodeV, middle.nodeV, end.nodeV) > highestV;
     }
 
     /** Notes an instant. */

@@ -93,17 +93,19 @@ public final class RunBook {
         note(startS + lengthS, end);
     }
 
-    /**
-     * Adds so much time at one instant of a long step, in one combination of lit loads. Extremes are noted apart.
-     *
-     * @param at the batteries at that instant
-     */
-    public void addShare(double weightS, double timeS, OperatingPoint point, Batteries at, EngineState engine) {
-        batteryBooks.get(0).addShare(weightS, point.starter, at.starter().stateOfChargeFraction());
+    /** Turns to an instant of a long step, and to the batteries at that instant. */
+    public void turnTo(Batteries at) {
+        batteryBooks.get(0).turnTo(at.starter().stateOfChargeFraction());
         if (batteries.areTwo()) {
-            batteryBooks
-                    .get(1)
-                    .addShare(weightS, point.equipment, at.auxiliary().stateOfChargeFraction());
+            batteryBooks.get(1).turnTo(at.auxiliary().stateOfChargeFraction());
+        }
+    }
+
+    /** Adds so much time at that instant, in one combination of lit loads. Extremes are noted apart. */
+    public void addShare(double weightS, double timeS, OperatingPoint point, EngineState engine) {
+        batteryBooks.get(0).addShare(weightS, point.starter);
+        if (batteries.areTwo()) {
+            batteryBooks.get(1).addShare(weightS, point.equipment);
         }
         add(weightS, timeS, timeS, point, point, engine);
     }
@@ -128,6 +130,20 @@ public final class RunBook {
         for (int c = 0; c < circuits.size(); c++) {
             circuits.get(c).add(weightS, start, end);
         }
+    }
+
+    /** Whether an instant on the parabola through three might be one to note: most combinations of lit loads set no mark. */
+    public boolean mayNote(OperatingPoint start, OperatingPoint middle, OperatingPoint end) {
+        boolean may = batteryBooks.get(0).mayNote(start.starter, middle.starter, end.starter)
+                || phase.mayNote(start.starter, middle.starter, end.starter);
+        if (batteries.areTwo()) {
+            may |= batteryBooks.get(1).mayNote(start.equipment, middle.equipment, end.equipment)
+                    || link.orElseThrow().mayNote(start, middle, end);
+        }
+        for (int c = 0; !may && c < circuits.size(); c++) {
+            may = circuits.get(c).mayNote(start, middle, end);
+        }
+        return may;
     }
 
     /** Notes an instant: lowest voltages, largest currents. */

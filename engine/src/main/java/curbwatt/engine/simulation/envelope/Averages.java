@@ -47,10 +47,22 @@ final class Averages {
         auxiliaryTookA += share * Math.max(0, -auxiliaryA);
     }
 
-    /** Adds so much of a solution to the mean. */
-    void add(OperatingPoint point, double weight) {
-        mean.add(point, weight);
-        residualA = Math.max(residualA, point.residualA());
+    /** Adds the mean between three solutions to the mean of all, for a share of the time. */
+    void add(Parabola at, OperatingPoint start, OperatingPoint middle, OperatingPoint end, double share) {
+        mean.addBetween(at, start, middle, end, share);
+        residualA = Math.max(residualA, Math.max(start.residualA(), Math.max(middle.residualA(), end.residualA())));
+    }
+
+    /** Whether an instant on the parabola through three solutions might be one to note. */
+    boolean mayNote(OperatingPoint start, OperatingPoint middle, OperatingPoint end) {
+        boolean may = node.mayNote(start.starter.nodeV, middle.starter.nodeV, end.starter.nodeV)
+                || equipment.mayNote(start.equipment.nodeV, middle.equipment.nodeV, end.equipment.nodeV)
+                || Parabola.ceiling(start.loadA(), middle.loadA(), end.loadA()) > loadPeakA;
+        for (int i = 0; !may && i < taps.size(); i++) {
+            SenseTap tap = taps.get(i);
+            may = sensed.get(i).mayNote(tap.voltageV(start), tap.voltageV(middle), tap.voltageV(end));
+        }
+        return may;
     }
 
     /** Notes an instant that there was, between three solutions. */

@@ -1,5 +1,7 @@
 package curbwatt.engine.simulation.envelope;
 
+import curbwatt.engine.simulation.part.Parabola;
+
 /** Lowest and highest of some voltages. */
 final class Band {
 
@@ -9,6 +11,11 @@ final class Band {
     void clear() {
         lowestV = Double.POSITIVE_INFINITY;
         highestV = Double.NEGATIVE_INFINITY;
+    }
+
+    /** Whether a voltage on the parabola through three might lie outside. */
+    boolean mayNote(double startV, double middleV, double endV) {
+        return Parabola.floor(startV, middleV, endV) < lowestV || Parabola.ceiling(startV, middleV, endV) > highestV;
     }
 
     void note(double voltageV) {

@@ -6,6 +6,7 @@ import curbwatt.engine.simulation.device.CutoffState;
 import curbwatt.engine.simulation.network.SenseTap;
 import curbwatt.engine.simulation.part.NodePoint;
 import curbwatt.engine.simulation.part.OperatingPoint;
+import curbwatt.engine.simulation.part.Parabola;
 import curbwatt.engine.vehicle.BusNode;
 import java.util.Arrays;
 import java.util.List;
@@ -50,11 +51,17 @@ final class Bounds {
         }
     }
 
-    /** Looks at a step up to a share of it. */
-    void look(LongStep step, double share) {
+    private void lookAtSwing(LongStep step) {
         swingV = ripple.swingV(step);
         if (step.states().start.areTwo()) {
             swingV = Math.max(swingV, equipmentRipple.swingV(step));
+        }
+    }
+
+    /** Looks at a step up to a share of it; first at all of it. */
+    void look(LongStep step, double share) {
+        if (share == 1) {
+            lookAtSwing(step);
         }
         marginV = step.toleranceV() + 2 * swingV;
         clear(calm.lowest, Double.POSITIVE_INFINITY);
@@ -152,37 +159,24 @@ final class Bounds {
         include(start.starter, middle.starter, end.starter, calm.lowest.starter, calm.highest.starter);
         include(start.equipment, middle.equipment, end.equipment, calm.lowest.equipment, calm.highest.equipment);
         for (int c = 0; c < start.farV.length; c++) {
-            double margin = marginV + outside(start.farV[c], middle.farV[c], end.farV[c]);
-            calm.lowest.farV[c] =
-                    Math.min(calm.lowest.farV[c], least(start.farV[c], middle.farV[c], end.farV[c]) - margin);
-            calm.highest.farV[c] =
-                    Math.max(calm.highest.farV[c], most(start.farV[c], middle.farV[c], end.farV[c]) + margin);
-            double marginA = outside(start.circuitA[c], middle.circuitA[c], end.circuitA[c]);
-            calm.highest.circuitA[c] = Math.max(
-                    calm.highest.circuitA[c], most(start.circuitA[c], middle.circuitA[c], end.circuitA[c]) + marginA);
+            double lowV = Parabola.floor(start.farV[c], middle.farV[c], end.farV[c]) - marginV;
+            double highV = Parabola.ceiling(start.farV[c], middle.farV[c], end.farV[c]) + marginV;
+            double highA = Parabola.ceiling(start.circuitA[c], middle.circuitA[c], end.circuitA[c]);
+            calm.lowest.farV[c] = Math.min(calm.lowest.farV[c], lowV);
+            calm.highest.farV[c] = Math.max(calm.highest.farV[c], highV);
+            calm.highest.circuitA[c] = Math.max(calm.highest.circuitA[c], highA);
         }
     }
 
     private void include(NodePoint start, NodePoint middle, NodePoint end, NodePoint lowest, NodePoint highest) {
-        double bandV = marginV + outside(start.nodeV, middle.nodeV, end.nodeV);
-        lowest.nodeV = Math.min(lowest.nodeV, least(start.nodeV, middle.nodeV, end.nodeV) - bandV);
-        highest.nodeV = Math.max(highest.nodeV, most(start.nodeV, middle.nodeV, end.nodeV) + bandV);
-        double marginA = outside(start.batteryA(), middle.batteryA(), end.batteryA());
-        lowest.mainA = Math.min(lowest.mainA, least(start.batteryA(), middle.batteryA(), end.batteryA()) - marginA);
-        highest.mainA = Math.max(highest.mainA, most(start.batteryA(), middle.batteryA(), end.batteryA()) + marginA);
-    }
-
-    /** Furthest that a parabola stands out beyond its ends and its middle: an eighth of its bend, and some more. */
-    static double outside(double start, double middle, double end) {
-        return 0.2 * Math.abs(start - 2 * middle + end);
-    }
-
-    private static double least(double a, double b, double c) {
-        return Math.min(a, Math.min(b, c));
-    }
-
-    private static double most(double a, double b, double c) {
-        return Math.max(a, Math.max(b, c));
+        double lowV = Parabola.floor(start.nodeV, middle.nodeV, end.nodeV) - marginV;
+        double highV = Parabola.ceiling(start.nodeV, middle.nodeV, end.nodeV) + marginV;
+        double lowA = Parabola.floor(start.batteryA(), middle.batteryA(), end.batteryA());
+        double highA = Parabola.ceiling(start.batteryA(), middle.batteryA(), end.batteryA());
+        lowest.nodeV = Math.min(lowest.nodeV, lowV);
+        highest.nodeV = Math.max(highest.nodeV, highV);
+        lowest.mainA = Math.min(lowest.mainA, lowA);
+        highest.mainA = Math.max(highest.mainA, highA);
     }
 
     /** What the filters read after a part of the step whose cycles were repeated, from one share to another. */

@@ -71,7 +71,9 @@ final class DevicePass {
         }
         double calmS = calmForS(timeS);
         if (calmS == 0 && isInterrupted(timeS, lengthS)) {
-            return interrupted(timeS, lengthS, shortestS);
+            return reach.mayWalk() || interruptions.endPlainly()
+                    ? interrupted(timeS, lengthS, shortestS)
+                    : untilInterrupted(timeS, shortestS);
         }
         double partS = lengthS;
         if (calmS == 0 && isCalmAtStart(timeS)) {
@@ -110,8 +112,7 @@ final class DevicePass {
         return !step.pattern().isSteady()
                 && calm.mayWalk()
                 && calm.calmIfInterruptedForS(timeS) >= lengthS + BEFORE_S
-                && interruptions.come(step, bounds.marginV())
-                && (reach.mayWalk() || interruptions.endPlainly());
+                && interruptions.come(step, bounds.marginV());
     }
 
     /** Shows the devices a step from the last interruption on: what they counted before it is forgotten (s). */
@@ -125,6 +126,19 @@ final class DevicePass {
             calm.advanceInterrupted(timeS, fromS, first, last, interruptions.found());
         }
         return reached(walk.through(step, fromS) - timeS, timeS, lengthS, shortestS);
+    }
+
+    /** Cuts a step where all that devices counted in it has come to nothing, so that they need not be shown any of it (s). */
+    private double untilInterrupted(double timeS, double shortestS) {
+        double endS = interruptions.lastTogetherS();
+        if (endS - timeS < shortestS) {
+            return 0;
+        }
+        shorten(endS - timeS);
+        step.at(timeS, first);
+        step.at(endS - Envelope.BEFORE_EDGE_S, last);
+        calm.advanceInterrupted(timeS, endS, first, last, interruptions.found());
+        return endS - timeS;
     }
 
     /** Whether a shorter step could be calm at all. */

@@ -21,7 +21,7 @@ public final class Envelope {
     /** Longest time before a step is tried again, after it could not be done (s). */
     private static final double LONGEST_WAIT_S = 2;
     /** The same for one over slow clocks, after it could not be done although there was room for it (s). */
-    private static final double LONGEST_FAR_WAIT_S = 600;
+    private static final double LONGEST_FAR_WAIT_S = 120;
 
     private static final double SHORTEST_WAIT_S = 0.005;
 

@@ -32,10 +32,7 @@ final class Filter {
         voltageV = new double[next.size()];
         slopeV = new double[next.size()];
         bendV = new double[next.size()];
-        keeps = new double[next.repeats() ? next.segments() : 0];
-        for (int s = 0; s < keeps.length && !next.isSteady(); s++) {
-            keeps[s] = Math.exp(-next.lengthS(s) / timeConstantS);
-        }
+        keeps = next.isSteady() ? new double[0] : next.keeps(timeConstantS);
     }
 
     double timeConstantS() {
@@ -99,15 +96,18 @@ final class Filter {
         lowestV = heldV;
         highestV = heldV;
         double outputV = heldV;
-        double atS = step.startS();
-        double endS = atS + share * step.lengthS();
+        double startS = step.startS();
+        double endS = startS + share * step.lengthS();
+        double atS = startS;
         pattern.seek(atS);
         while (endS - atS > 1e-6) {
             double toS = Math.min(pattern.endS(), endS);
-            double along = (0.5 * (atS + toS) - step.startS()) / step.lengthS();
+            double along = (0.5 * (atS + toS) - startS) / step.lengthS();
             int k = pattern.combination();
             double inV = voltageV[k] + along * (slopeV[k] + along * bendV[k]);
-            outputV = inV + (outputV - inV) * Math.exp((atS - toS) / timeConstantS);
+            boolean whole = atS > startS && toS < endS;
+            double keep = whole ? keeps[pattern.segment()] : Math.exp((atS - toS) / timeConstantS);
+            outputV = inV + (outputV - inV) * keep;
             lowestV = Math.min(lowestV, outputV);
             highestV = Math.max(highestV, outputV);
             atS = toS;

@@ -26,6 +26,7 @@ final class FlashPattern {
 
     private final long cycleNs;
     private final Layout layout;
+    private final FlashLayout laidOut;
     /** End of each segment within the cycle; the last may lie past the cycle's end (ns). */
     private final long[] endNs;
 
@@ -61,6 +62,7 @@ final class FlashPattern {
             List<CircuitState> varied) {
         this.layout = layout;
         cycleNs = layout.cycleNs();
+        laidOut = segments;
         endNs = segments.endNs;
         endS = segments.endS;
         states = segments.places;
@@ -169,6 +171,11 @@ final class FlashPattern {
     /** Length of a segment (s). */
     double lengthS(int place) {
         return (endNs[place] - (place == 0 ? endNs[endNs.length - 1] - cycleNs : endNs[place - 1])) / NS_PER_S;
+    }
+
+    /** What a filter keeps of its output over each segment. */
+    double[] keeps(double timeConstantS) {
+        return laidOut.keeps(timeConstantS, this::lengthS);
     }
 
     /** Start of the segment since the scene's start (s). */

@@ -4,7 +4,9 @@ import curbwatt.engine.simulation.clock.LevelCount;
 import curbwatt.engine.simulation.device.CalmWatch;
 import curbwatt.engine.simulation.network.SenseTap;
 import curbwatt.engine.simulation.part.OperatingPoint;
+import curbwatt.engine.simulation.part.Parabola;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -21,6 +23,8 @@ final class Interruptions {
     private boolean[] interrupts = new boolean[0];
     /** Whether a combination is plainly on one side of the level. */
     private boolean[] plain = new boolean[0];
+    /** Whether it interrupts all counts found. */
+    private boolean[] interruptsAll = new boolean[0];
 
     private LongStep step;
     private double marginV;
@@ -44,6 +48,8 @@ final class Interruptions {
         inTime = true;
         endsPlainly = true;
         fromS = step.startS() + step.lengthS();
+        interruptsAll = new boolean[step.pattern().size()];
+        Arrays.fill(interruptsAll, true);
         calm.countsWithin(step.startS(), this::look);
         return inTime;
     }
@@ -56,6 +62,18 @@ final class Interruptions {
     /** Whether, after the last interruptions, every combination is plainly on one side of the levels too. */
     boolean endPlainly() {
         return endsPlainly;
+    }
+
+    /** When all counts were last interrupted at once (s); the step's start: never. */
+    double lastTogetherS() {
+        FlashPattern pattern = step.pattern();
+        double endS = step.startS() + step.lengthS();
+        pattern.seek(endS - Envelope.BEFORE_EDGE_S);
+        while (endS > step.startS() && !interruptsAll[pattern.combination()]) {
+            endS = pattern.startS();
+            pattern.previous();
+        }
+        return Math.max(step.startS(), endS);
     }
 
     /** The counts in question. */
@@ -84,10 +102,10 @@ final class Interruptions {
             double startV = voltageV(step.start(), k, tap);
             double middleV = voltageV(step.middle(), k, tap);
             double endV = voltageV(step.end(), k, tap);
-            double bandV = marginV + Bounds.outside(startV, middleV, endV);
-            double lowV = Math.min(startV, Math.min(middleV, endV)) - bandV + errorV;
-            double highV = Math.max(startV, Math.max(middleV, endV)) + bandV + errorV;
+            double lowV = Parabola.floor(startV, middleV, endV) - marginV + errorV;
+            double highV = Parabola.ceiling(startV, middleV, endV) + marginV + errorV;
             interrupts[k] = count.isInterruptedBy(lowV, highV);
+            interruptsAll[k] &= interrupts[k];
             plain[k] = !count.isWithin(lowV, highV);
         }
     }

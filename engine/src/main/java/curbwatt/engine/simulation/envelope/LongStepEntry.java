@@ -34,7 +34,8 @@ final class LongStepEntry {
         add(book, step.end(), endS, sixthS, step.states().end);
         occurrences.look(step.pattern(), startS, endS);
         for (int k = 0; k < step.pattern().size(); k++) {
-            if (occurrences.occurs(k)) {
+            if (occurrences.occurs(k)
+                    && book.mayNote(step.start().points[k], step.middle().points[k], step.end().points[k])) {
                 note(book, k, occurrences.firstS(k));
                 note(book, k, 0.5 * (occurrences.firstS(k) + occurrences.lastS(k)));
                 note(book, k, occurrences.lastS(k));
@@ -43,9 +44,10 @@ final class LongStepEntry {
     }
 
     private void add(RunBook book, Stage stage, double timeS, double weightS, Batteries at) {
+        book.turnTo(at);
         for (int k = 0; k < stage.points.length; k++) {
             if (step.share(k) > 0) {
-                book.addShare(step.share(k) * weightS, timeS, stage.points[k], at, engine);
+                book.addShare(step.share(k) * weightS, timeS, stage.points[k], engine);
             }
         }
     }

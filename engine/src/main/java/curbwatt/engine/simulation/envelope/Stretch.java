@@ -49,14 +49,13 @@ final class Stretch {
         Parabola mean = Parabola.mean(share(fromS), share(toS));
         for (int k = 0; k < shares.length; k++) {
             if (shares[k] > 0) {
-                averages.add(step.start().points[k], shares[k] * mean.startFactor());
-                averages.add(step.middle().points[k], shares[k] * mean.middleFactor());
-                averages.add(step.end().points[k], shares[k] * mean.endFactor());
+                averages.add(mean, step.start().points[k], step.middle().points[k], step.end().points[k], shares[k]);
                 addBatteries(k, fromS, shares[k] / 6);
                 addBatteries(k, 0.5 * (fromS + toS), 4 * shares[k] / 6);
                 addBatteries(k, toS, shares[k] / 6);
             }
-            if (occurrences.occurs(k)) {
+            if (occurrences.occurs(k)
+                    && averages.mayNote(step.start().points[k], step.middle().points[k], step.end().points[k])) {
                 note(k, occurrences.firstS(k));
                 note(k, 0.5 * (occurrences.firstS(k) + occurrences.lastS(k)));
                 note(k, occurrences.lastS(k));

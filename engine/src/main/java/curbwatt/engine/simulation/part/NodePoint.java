@@ -48,12 +48,21 @@ public final class NodePoint {
         gasA = at.through(from.gasA, middle.gasA, to.gasA);
     }
 
-    /** Adds so much of another one. */
-    void add(NodePoint other, double share) {
-        nodeV += share * other.nodeV;
-        mainA += share * other.mainA;
-        gasA += share * other.gasA;
-        sourceA += share * other.sourceA;
-        loadA += share * other.loadA;
+    /** Becomes nothing, to add to. */
+    void clear() {
+        nodeV = 0;
+        mainA = 0;
+        gasA = 0;
+        sourceA = 0;
+        loadA = 0;
+    }
+
+    /** Adds a share of the point on the parabola through three solutions. */
+    void addBetween(Parabola at, NodePoint from, NodePoint middle, NodePoint to, double share) {
+        nodeV += share * at.through(from.nodeV, middle.nodeV, to.nodeV);
+        mainA += share * at.through(from.mainA, middle.mainA, to.mainA);
+        gasA += share * at.through(from.gasA, middle.gasA, to.gasA);
+        sourceA += share * at.through(from.sourceA, middle.sourceA, to.sourceA);
+        loadA += share * at.through(from.loadA, middle.loadA, to.loadA);
     }
 }

@@ -1,5 +1,7 @@
 package curbwatt.engine.simulation.part;
 
+import java.util.Arrays;
+
 /** The last solution of the whole network: each node, the link, and each circuit's share. */
 public final class OperatingPoint {
 
@@ -89,20 +91,28 @@ public final class OperatingPoint {
 
     /** Becomes nothing, to add to. */
     public void clear() {
-        add(this, -1);
+        starter.clear();
+        equipment.clear();
+        linkInA = 0;
+        linkOutA = 0;
+        starterA = 0;
+        Arrays.fill(farV, 0);
+        Arrays.fill(circuitA, 0);
+        Arrays.fill(feedLossW, 0);
     }
 
-    /** Adds so much of another one. */
-    public void add(OperatingPoint other, double share) {
-        starter.add(other.starter, share);
-        equipment.add(other.equipment, share);
-        linkInA += share * other.linkInA;
-        linkOutA += share * other.linkOutA;
-        starterA += share * other.starterA;
-        for (int c = 0; c < farV.length; c++) {
-            farV[c] += share * other.farV[c];
-            circuitA[c] += share * other.circuitA[c];
-            feedLossW[c] += share * other.feedLossW[c];
+    /**
+     * Adds a share of the point on the parabola through three solutions, or of a mean over a part of it, but for the far ends'
+     * voltages and the feeds' losses.
+     */
+    public void addBetween(Parabola at, OperatingPoint from, OperatingPoint middle, OperatingPoint to, double share) {
+        starter.addBetween(at, from.starter, middle.starter, to.starter, share);
+        equipment.addBetween(at, from.equipment, middle.equipment, to.equipment, share);
+        linkInA += share * at.through(from.linkInA, middle.linkInA, to.linkInA);
+        linkOutA += share * at.through(from.linkOutA, middle.linkOutA, to.linkOutA);
+        starterA += share * at.through(from.starterA, middle.starterA, to.starterA);
+        for (int c = 0; c < circuitA.length; c++) {
+            circuitA[c] += share * at.through(from.circuitA[c], middle.circuitA[c], to.circuitA[c]);
         }
     }
 }

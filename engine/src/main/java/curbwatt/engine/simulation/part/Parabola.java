@@ -24,13 +24,22 @@ public record Parabola(double middleFactor, double endFactor) {
                 (from.endFactor + 4 * half.endFactor + to.endFactor) / 6);
     }
 
-    /** Weight of the value at the start. */
-    public double startFactor() {
-        return 1 - middleFactor - endFactor;
-    }
-
     /** The value, from those at start, middle and end. */
     public double through(double start, double middle, double end) {
         return start + middleFactor * (middle - start) + endFactor * (end - start);
+    }
+
+    /** What no value of a step falls below, from those at start, middle and end: a parabola stands out by an eighth of its bend. */
+    public static double floor(double start, double middle, double end) {
+        return Math.min(start, Math.min(middle, end)) - outside(start, middle, end);
+    }
+
+    /** What no value of a step rises above. */
+    public static double ceiling(double start, double middle, double end) {
+        return Math.max(start, Math.max(middle, end)) + outside(start, middle, end);
+    }
+
+    private static double outside(double start, double middle, double end) {
+        return 0.2 * Math.abs(start - 2 * middle + end);
     }
 }
