@@ -134,7 +134,8 @@ final class DevicePass {
         if (endS - timeS < shortestS) {
             return 0;
         }
-        shorten(endS - timeS);
+        bounds.look(step, (endS - timeS) / step.lengthS());
+        step.shorten(endS - timeS);
         step.at(timeS, first);
         step.at(endS - Envelope.BEFORE_EDGE_S, last);
         calm.advanceInterrupted(timeS, endS, first, last, interruptions.found());

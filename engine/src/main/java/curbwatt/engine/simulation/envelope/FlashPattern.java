@@ -16,6 +16,7 @@ import java.util.List;
 final class FlashPattern {
 
     private static final double NS_PER_S = 1e9;
+    private static final double SAME_TIME_S = 1e-6;
     /** Fewer cycles than these are told by all of them: one of so few is not what they are in the mean. */
     private static final double FEW_CYCLES = 8;
     /** Of a clock quicker than this it does not matter where in a turn a step ends (s). */
@@ -33,10 +34,8 @@ final class FlashPattern {
     /** The same (s). */
     private final double[] endS;
 
-    /** State that holds in each segment. */
-    private final int[] states;
-    /** Combination of each state. */
-    private final int[] combinations;
+    /** Combination that is lit in each segment. */
+    private final int[] lit;
 
     private final List<CircuitDraw[]> draws;
     private final List<CircuitState> varied;
@@ -65,8 +64,10 @@ final class FlashPattern {
         laidOut = segments;
         endNs = segments.endNs;
         endS = segments.endS;
-        states = segments.places;
-        this.combinations = combinations;
+        lit = new int[segments.places.length];
+        for (int s = 0; s < lit.length; s++) {
+            lit[s] = combinations[segments.places[s]];
+        }
         this.draws = draws;
         this.varied = varied;
         spentNs = new long[draws.size()];
@@ -94,7 +95,7 @@ final class FlashPattern {
 
     /** Number of segments in a cycle. */
     int segments() {
-        return states.length;
+        return lit.length;
     }
 
     boolean isSteady() {
@@ -137,6 +138,10 @@ final class FlashPattern {
             return;
         }
         long atNs = Math.round(timeS * NS_PER_S) + ONE_INSTANT_NS;
+        long inTurnNs = atNs - turnNs;
+        if (segment > 0 && inTurnNs >= endNs[segment - 1] && inTurnNs < endNs[segment]) {
+            return;
+        }
         long offsetNs = endNs[endNs.length - 1] - cycleNs;
         turnTo(Math.floorDiv(atNs - offsetNs, cycleNs) * cycleNs);
         int found = Arrays.binarySearch(endNs, atNs - turnNs);
@@ -155,12 +160,12 @@ final class FlashPattern {
 
     /** The segment's combination. */
     int combination() {
-        return combinations[states[segment]];
+        return lit[segment];
     }
 
     /** A segment's combination. */
     int combination(int place) {
-        return combinations[states[place]];
+        return lit[place];
     }
 
     /** End of the segment since the scene's start (s); positive infinity: none. */
@@ -187,7 +192,7 @@ final class FlashPattern {
     void previous() {
         segment--;
         if (segment < 0) {
-            segment = states.length - 1;
+            segment = lit.length - 1;
             turnTo(turnNs - cycleNs);
         }
     }
@@ -195,9 +200,33 @@ final class FlashPattern {
     /** Goes to the next segment. */
     void next() {
         segment++;
-        if (segment == states.length) {
+        if (segment == lit.length) {
             segment = 0;
             turnTo(turnNs + cycleNs);
+        }
+    }
+
+    /** Tells of the segments of a time, the first and the last cut to it. */
+    void tell(double fromS, double toS, SegmentTaker taker) {
+        if (isSteady()) {
+            taker.take(0, fromS, toS);
+            return;
+        }
+        seek(fromS);
+        int place = segment;
+        long placeTurnNs = turnNs;
+        double placeTurnS = turnS;
+        double atS = fromS;
+        while (toS - atS > SAME_TIME_S) {
+            double untilS = Math.min(placeTurnS + endS[place], toS);
+            taker.take(lit[place], atS, untilS);
+            atS = untilS;
+            place++;
+            if (place == lit.length) {
+                place = 0;
+                placeTurnNs += cycleNs;
+                placeTurnS = placeTurnNs / NS_PER_S;
+            }
         }
     }
 
@@ -212,9 +241,9 @@ final class FlashPattern {
         long turns = (toNs - fromNs) / cycleNs;
         Arrays.fill(spentNs, 0);
         if (turns > 0) {
-            for (int s = 0; s < states.length; s++) {
+            for (int s = 0; s < lit.length; s++) {
                 long beforeNs = s == 0 ? endNs[endNs.length - 1] - cycleNs : endNs[s - 1];
-                spentNs[combinations[states[s]]] += turns * (endNs[s] - beforeNs);
+                spentNs[lit[s]] += turns * (endNs[s] - beforeNs);
             }
         }
         seek(fromS);
@@ -222,7 +251,7 @@ final class FlashPattern {
         long lastNs = toNs - turns * cycleNs;
         while (atNs < lastNs) {
             long segmentEndNs = Math.min(turnNs + endNs[segment], lastNs);
-            spentNs[combinations[states[segment]]] += segmentEndNs - atNs;
+            spentNs[lit[segment]] += segmentEndNs - atNs;
             atNs = segmentEndNs;
             next();
         }

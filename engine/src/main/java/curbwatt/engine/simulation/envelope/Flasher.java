@@ -24,6 +24,7 @@ final class Flasher {
     /** What it does after each of them. */
     private final int[] states;
 
+    private final List<Long> signature;
     private int next;
     private long turnNs;
 
@@ -50,6 +51,7 @@ final class Flasher {
             int whenLit = surges ? SURGING : LIT;
             states[i] = cycle.isLitAfter(last) ? whenLit : DARK;
         }
+        signature = write();
     }
 
     private boolean surgeEndsAfter(int edge) {
@@ -68,13 +70,17 @@ final class Flasher {
 
     /** All that its states depend on: its period, and what it does from when on. */
     List<Long> signature() {
-        List<Long> signature = new ArrayList<>();
-        signature.add(periodNs);
+        return signature;
+    }
+
+    private List<Long> write() {
+        List<Long> written = new ArrayList<>();
+        written.add(periodNs);
         for (int i = 0; i < atNs.length; i++) {
-            signature.add(atNs[i]);
-            signature.add((long) states[i]);
+            written.add(atNs[i]);
+            written.add((long) states[i]);
         }
-        return List.copyOf(signature);
+        return List.copyOf(written);
     }
 
     /** Whether a load follows the same pattern, inrush and all. */

@@ -16,7 +16,7 @@ import java.util.List;
  * filter has counted in that hour is of no interest but for the last interruption, if the longest stretch without one is shorter
  * than the delay. A combination interrupts a count if its voltage is plainly on the other side of the level throughout the step.
  */
-final class Interruptions {
+final class Interruptions implements SegmentTaker {
 
     private final CalmWatch calm;
     private final List<LevelCount> found = new ArrayList<>();
@@ -31,6 +31,9 @@ final class Interruptions {
     private boolean inTime;
     private boolean endsPlainly;
     private double fromS;
+    private double countedS;
+    private double longestS;
+    private boolean any;
 
     Interruptions(CalmWatch calm) {
         this.calm = calm;
@@ -118,24 +121,19 @@ final class Interruptions {
     /** Whether no stretch without an interruption is as long as the delay; of what repeats two cycles tell. */
     private boolean comeInTime(LevelCount count) {
         FlashPattern pattern = step.pattern();
-        double endS = step.startS() + step.lengthS();
-        double lookedS = Math.min(endS, step.startS() + 2 * pattern.cycleS());
-        double countedS = count.countedS();
-        boolean any = false;
-        double atS = step.startS();
-        pattern.seek(atS);
-        while (lookedS - atS > 1e-6) {
-            double toS = Math.min(pattern.endS(), lookedS);
-            boolean interrupted = interrupts[pattern.combination()];
-            any |= interrupted;
-            countedS = interrupted ? 0 : countedS + toS - atS;
-            if (countedS >= count.delayS()) {
-                return false;
-            }
-            atS = toS;
-            pattern.next();
-        }
-        return any;
+        double lookedS = Math.min(step.lengthS(), 2 * pattern.cycleS());
+        countedS = count.countedS();
+        longestS = 0;
+        any = false;
+        pattern.tell(step.startS(), step.startS() + lookedS, this);
+        return any && longestS < count.delayS();
+    }
+
+    @Override
+    public void take(int combination, double startS, double endS) {
+        any |= interrupts[combination];
+        countedS = interrupts[combination] ? 0 : countedS + endS - startS;
+        longestS = Math.max(longestS, countedS);
     }
 
     /** Beginning of the last interruption of a step (s). */

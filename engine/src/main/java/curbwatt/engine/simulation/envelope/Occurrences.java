@@ -3,15 +3,17 @@ package curbwatt.engine.simulation.envelope;
 import java.util.Arrays;
 
 /**
- * When each combination is lit for the first and for the last time in a stretch.
+ * When each combination is lit for the first and for the last time in a stretch, and for which share of it.
  *
  * <p>Voltages drift along a long step. Their extremes are those of instants that there were: not that of a combination at the
  * step's end, which was last lit half a minute before.
  */
-final class Occurrences {
+final class Occurrences implements SegmentTaker {
 
     private double[] firstS = new double[0];
     private double[] lastS = new double[0];
+    private double[] shares = new double[0];
+    private double wholeS;
 
     /** Looks at a stretch. */
     void look(FlashPattern pattern, double fromS, double toS) {
@@ -19,28 +21,27 @@ final class Occurrences {
         if (firstS.length != size) {
             firstS = new double[size];
             lastS = new double[size];
-        }
-        if (pattern.isSteady()) {
-            firstS[0] = fromS;
-            lastS[0] = toS;
-            return;
+            shares = new double[size];
         }
         Arrays.fill(firstS, Double.NaN);
         Arrays.fill(lastS, Double.NaN);
-        pattern.seek(fromS);
-        double startS = fromS;
-        for (int s = 0; s < pattern.segments() && startS < toS; s++) {
-            int combination = pattern.combination();
-            if (Double.isNaN(firstS[combination])) {
-                firstS[combination] = startS;
-            }
-            startS = pattern.endS();
-            lastS[combination] = Math.min(startS, toS);
-            pattern.next();
-        }
-        if (startS < toS) {
+        Arrays.fill(shares, 0);
+        boolean manyCycles = !pattern.isSteady() && toS - fromS > pattern.cycleS();
+        wholeS = toS - fromS;
+        pattern.tell(fromS, manyCycles ? fromS + pattern.cycleS() : toS, this);
+        if (manyCycles) {
             lookBack(pattern, toS);
+            pattern.shares(fromS, toS, shares);
         }
+    }
+
+    @Override
+    public void take(int combination, double fromS, double toS) {
+        if (Double.isNaN(firstS[combination])) {
+            firstS[combination] = fromS;
+        }
+        lastS[combination] = toS;
+        shares[combination] += (toS - fromS) / wholeS;
     }
 
     /** What repeats is lit for the last time in the last of its cycles. */
@@ -61,6 +62,11 @@ final class Occurrences {
     /** Whether a combination is lit at all in the stretch looked at. */
     boolean occurs(int combination) {
         return firstS[combination] <= lastS[combination];
+    }
+
+    /** Share of the stretch for which a combination is lit. */
+    double share(int combination) {
+        return shares[combination];
     }
 
     /** Beginning of its first time in the stretch (s). */

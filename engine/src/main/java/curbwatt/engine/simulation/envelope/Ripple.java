@@ -19,7 +19,7 @@ import curbwatt.engine.vehicle.BusNode;
  * <p>I is the current and D the drive of the combination then lit. Some 10 µV for 10 A in a clock of a second: the step of
  * the state alone, without it, would put a comparator's crossing into another flash.
  */
-final class Ripple {
+final class Ripple implements SegmentTaker {
 
     private static final double SMALL_AH = 1e-3;
     private static final double SECONDS_PER_HOUR = 3600;
@@ -29,6 +29,8 @@ final class Ripple {
     private double[] transfer = new double[0];
     private LongStep step;
     private double rippleV;
+    private double lowestV;
+    private double highestV;
 
     /** The ripple of the battery at a node. */
     Ripple(BusNode node) {
@@ -53,21 +55,18 @@ final class Ripple {
         if (pattern.isSteady()) {
             return 0;
         }
-        double lowestV = rippleV;
-        double highestV = rippleV;
-        pattern.seek(step.startS());
-        double atS = step.startS();
-        double endS = atS + pattern.tellingS(step.lengthS());
-        while (endS - atS > 1e-6) {
-            double toS = Math.min(pattern.endS(), endS);
-            lowestV = Math.min(lowestV, rippleV);
-            highestV = Math.max(highestV, rippleV);
-            advance(pattern.combination(), toS - atS);
-            atS = toS;
-            pattern.next();
-        }
+        lowestV = 0;
+        highestV = 0;
+        pattern.tell(step.startS(), step.startS() + pattern.tellingS(step.lengthS()), this);
         rippleV = 0;
         return highestV - lowestV;
+    }
+
+    @Override
+    public void take(int combination, double fromS, double toS) {
+        rippleV += slopeVPerS[combination] * (toS - fromS);
+        lowestV = Math.min(lowestV, rippleV);
+        highestV = Math.max(highestV, rippleV);
     }
 
     private void begin(Stage middle, BatteryWork battery, MeanCurrent mean) {
@@ -101,16 +100,17 @@ final class Ripple {
         }
     }
 
-    /** Goes from the step's start to a time in it (s). */
+    /** Goes to a time in the step, back from its end, where it has come to nothing again (s). */
     void goTo(double timeS) {
         FlashPattern pattern = step.pattern();
-        pattern.seek(step.startS());
-        double atS = step.startS();
-        while (timeS - atS > 1e-6) {
-            double toS = Math.min(pattern.endS(), timeS);
-            advance(pattern.combination(), toS - atS);
-            atS = toS;
-            pattern.next();
+        double atS = step.startS() + step.lengthS();
+        rippleV = 0;
+        pattern.seek(atS - Envelope.BEFORE_EDGE_S);
+        while (atS - timeS > 1e-6) {
+            double fromS = Math.max(pattern.startS(), timeS);
+            advance(pattern.combination(), fromS - atS);
+            atS = fromS;
+            pattern.previous();
         }
     }
 

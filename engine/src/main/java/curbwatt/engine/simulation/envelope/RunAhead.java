@@ -17,7 +17,7 @@ import curbwatt.engine.simulation.part.NodePoint;
  * <p>as R swings quickly against τ. A step of a few cycles, or over slow clocks, is taken in slices, each with its own R̄. Some
  * 30 µV, if a step ends within a turn of a clock of a second that switches 10 A.
  */
-final class RunAhead {
+final class RunAhead implements SegmentTaker {
 
     private static final double SECONDS_PER_HOUR = 3600;
     private static final double SAME_TIME_S = 1e-6;
@@ -27,8 +27,8 @@ final class RunAhead {
     private double[] driveA = new double[0];
     /** What has been driven above the mean so far (As). */
     private double aheadAs;
-    /** Until when (s). */
-    private double atS;
+    /** Its integral over the time looked at (As·s). */
+    private double areaAsS;
 
     /** Moves the batteries, at the end of a step, by what their mean path leaves out. */
     void correct(Batteries batteries, LongStep step) {
@@ -60,21 +60,17 @@ final class RunAhead {
     private void correct(BatteryWork battery, LongStep step) {
         FlashPattern pattern = step.pattern();
         aheadAs = 0;
-        atS = step.startS();
-        pattern.seek(atS);
-        double tellingS = pattern.tellingS(step.lengthS());
         double doneS = 0;
-        if (tellingS < step.lengthS()) {
+        if (pattern.tellingS(step.lengthS()) < step.lengthS()) {
             doneS = pattern.cycleS() * Math.floor(step.lengthS() / pattern.cycleS());
             overCycles(battery, step, doneS);
-            pattern.seek(step.startS() + doneS);
-            atS = step.startS() + doneS;
         }
         double restS = step.lengthS() - doneS;
-        int slices = (int) Math.ceil(restS / SLICE_S);
+        int slices = restS > SAME_TIME_S ? (int) Math.ceil(restS / SLICE_S) : 0;
         for (int i = 1; i <= slices; i++) {
             double lookedS = doneS + i * restS / slices;
-            double meanAs = meanAsUntil(pattern, step.startS() + lookedS);
+            double fromS = step.startS() + lookedS - restS / slices;
+            double meanAs = meanAs(pattern, fromS, step.startS() + lookedS);
             battery.lag(meanAs / SECONDS_PER_HOUR, restS / slices, step.lengthS() - lookedS);
         }
     }
@@ -85,7 +81,7 @@ final class RunAhead {
      */
     private void overCycles(BatteryWork battery, LongStep step, double cyclesS) {
         double cycleS = step.pattern().cycleS();
-        double meanAs = meanAsUntil(step.pattern(), step.startS() + cycleS);
+        double meanAs = meanAs(step.pattern(), step.startS(), step.startS() + cycleS);
         double furtherA = aheadAs / cycleS;
         double ofACycleAs = meanAs - 0.5 * aheadAs;
         double fromS = 0;
@@ -100,20 +96,17 @@ final class RunAhead {
         aheadAs = furtherA * cyclesS;
     }
 
-    /** Mean of the running sum from where it stands to a time, to which it moves on (As). */
-    private double meanAsUntil(FlashPattern pattern, double untilS) {
-        double fromS = atS;
-        double sum = 0;
-        while (untilS - atS > SAME_TIME_S) {
-            double toS = Math.min(pattern.endS(), untilS);
-            double furtherAs = (toS - atS) * driveA[pattern.combination()];
-            sum += (toS - atS) * (aheadAs + 0.5 * furtherAs);
-            aheadAs += furtherAs;
-            atS = toS;
-            if (pattern.endS() - untilS < SAME_TIME_S) {
-                pattern.next();
-            }
-        }
-        return untilS - fromS > SAME_TIME_S ? sum / (untilS - fromS) : 0;
+    /** Mean of the running sum over a time, from where it stands (As). */
+    private double meanAs(FlashPattern pattern, double fromS, double toS) {
+        areaAsS = 0;
+        pattern.tell(fromS, toS, this);
+        return areaAsS / (toS - fromS);
+    }
+
+    @Override
+    public void take(int combination, double fromS, double toS) {
+        double furtherAs = (toS - fromS) * driveA[combination];
+        areaAsS += (toS - fromS) * (aheadAs + 0.5 * furtherAs);
+        aheadAs += furtherAs;
     }
 }

@@ -16,7 +16,6 @@ final class Stretch {
 
     private final Envelope envelope;
     private final Occurrences occurrences = new Occurrences();
-    private double[] shares = new double[0];
     private double startS;
     private double endS;
     private double chargeStartFraction;
@@ -41,18 +40,15 @@ final class Stretch {
         averages.clear();
         averages.note(start);
         averages.note(end);
-        if (shares.length != step.pattern().size()) {
-            shares = new double[step.pattern().size()];
-        }
-        step.pattern().shares(fromS, toS, shares);
         occurrences.look(step.pattern(), fromS, toS);
         Parabola mean = Parabola.mean(share(fromS), share(toS));
-        for (int k = 0; k < shares.length; k++) {
-            if (shares[k] > 0) {
-                averages.add(mean, step.start().points[k], step.middle().points[k], step.end().points[k], shares[k]);
-                addBatteries(k, fromS, shares[k] / 6);
-                addBatteries(k, 0.5 * (fromS + toS), 4 * shares[k] / 6);
-                addBatteries(k, toS, shares[k] / 6);
+        for (int k = 0; k < step.pattern().size(); k++) {
+            double share = occurrences.share(k);
+            if (share > 0) {
+                averages.add(mean, step.start().points[k], step.middle().points[k], step.end().points[k], share);
+                addBatteries(k, fromS, share / 6);
+                addBatteries(k, 0.5 * (fromS + toS), 4 * share / 6);
+                addBatteries(k, toS, share / 6);
             }
             if (occurrences.occurs(k)
                     && averages.mayNote(step.start().points[k], step.middle().points[k], step.end().points[k])) {

@@ -114,11 +114,16 @@ final class Walk {
 
     private void beginRipples() {
         two = step.states().start.areTwo();
-        ripple.begin(step);
-        ripple.goTo(atS);
+        begin(ripple);
         if (two) {
-            equipmentRipple.begin(step);
-            equipmentRipple.goTo(atS);
+            begin(equipmentRipple);
+        }
+    }
+
+    private void begin(Ripple own) {
+        own.begin(step);
+        if (atS > step.startS()) {
+            own.goTo(atS);
         }
     }
 
