@@ -5,7 +5,6 @@ import curbwatt.engine.load.OnInterval;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.TreeSet;
 
 /**
  * The edges of one load's pattern, one after the other.
@@ -26,25 +25,25 @@ public final class FlashCycle implements EdgeTrain {
 
     private FlashCycle(long periodNs, List<long[]> intervalsNs) {
         this.periodNs = periodNs;
-        List<Long> edges = new ArrayList<>();
-        List<Boolean> states = new ArrayList<>();
-        TreeSet<Long> candidates = new TreeSet<>();
-        for (long[] interval : intervalsNs) {
-            candidates.add(Math.floorMod(interval[0], periodNs));
-            candidates.add(Math.floorMod(interval[1], periodNs));
+        long[] borderNs = new long[2 * intervalsNs.size()];
+        for (int i = 0; i < borderNs.length; i++) {
+            borderNs[i] = Math.floorMod(intervalsNs.get(i / 2)[i % 2], periodNs);
         }
-        for (long candidate : candidates) {
-            boolean after = isLitAt(candidate, intervalsNs);
-            if (after != isLitAt(candidate - 1, intervalsNs)) {
-                edges.add(candidate);
-                states.add(after);
+        Arrays.sort(borderNs);
+        long[] at = new long[borderNs.length];
+        boolean[] after = new boolean[borderNs.length];
+        int edges = 0;
+        for (int i = 0; i < borderNs.length; i++) {
+            boolean again = i > 0 && borderNs[i] == borderNs[i - 1];
+            boolean litThen = isLitAt(borderNs[i], intervalsNs);
+            if (!again && litThen != isLitAt(borderNs[i] - 1, intervalsNs)) {
+                at[edges] = borderNs[i];
+                after[edges] = litThen;
+                edges++;
             }
         }
-        edgeNs = edges.stream().mapToLong(Long::longValue).toArray();
-        litAfter = new boolean[edgeNs.length];
-        for (int i = 0; i < litAfter.length; i++) {
-            litAfter[i] = states.get(i);
-        }
+        edgeNs = Arrays.copyOf(at, edges);
+        litAfter = Arrays.copyOf(after, edges);
         lit = isLitAt(0, intervalsNs);
         if (edgeNs.length > 0 && edgeNs[0] == 0) {
             advance();
@@ -72,8 +71,12 @@ public final class FlashCycle implements EdgeTrain {
     }
 
     private boolean isLitAt(long timeNs, List<long[]> intervalsNs) {
-        return intervalsNs.stream()
-                .anyMatch(interval -> Math.floorMod(timeNs - interval[0], periodNs) < interval[1] - interval[0]);
+        for (long[] interval : intervalsNs) {
+            if (Math.floorMod(timeNs - interval[0], periodNs) < interval[1] - interval[0]) {
+                return true;
+            }
+        }
+        return false;
     }
 
     @Override

@@ -39,9 +39,9 @@ final class Currents {
         auxiliary.fit(start.auxiliary, middle.auxiliary, end.auxiliary);
     }
 
-    /** Lets them flow for a share of the step. */
-    void flow(Batteries state, double share, double lengthS) {
-        state.advance(starter, auxiliary, share, lengthS);
+    /** Takes batteries' charges to where they are after these have flowed from a state on, for a share of the step. */
+    void flow(Batteries start, Batteries state, double share, double lengthS) {
+        state.advanceFrom(start, starter, auxiliary, share, lengthS);
     }
 
     static double outOfReachAh(BatteryWork battery) {

@@ -51,8 +51,8 @@ final class MovedBatteries {
         double before = Currents.outOfReachAh(end.starter());
         double beforeX = start.areTwo() ? Currents.outOfReachAh(end.auxiliary()) : 0;
         currents.fit(first, half, last);
-        move(middle, 0.5);
-        move(end, 1);
+        moveCharges(middle, 0.5);
+        moveCharges(end, 1);
         double movedShare = movedShare(end.starter(), before);
         return start.areTwo() ? Math.max(movedShare, movedShare(end.auxiliary(), beforeX)) : movedShare;
     }
@@ -76,12 +76,25 @@ final class MovedBatteries {
 
     private void move(Batteries state, double share) {
         state.takeFrom(start);
-        currents.flow(state, share, lengthS);
-        // in two halves, each in the air of its middle: the air under a hood may rise by some degrees in a step
-        double halfS = 0.5 * share * lengthS;
-        for (int i = 0; i < 2; i++) {
-            double middleS = startS + (i + 0.5) * halfS;
-            state.warm(engine.airC(middleS), engine.underHoodC(middleS), halfS);
-        }
+        warm(state, share);
+        moveCharges(state, share);
+    }
+
+    /** In two halves, each in the air of its middle: under a hood it may get warmer by some degrees in a step. */
+    private void warm(Batteries state, double share) {
+        double durationS = share * lengthS;
+        double firstS = startS + 0.25 * durationS;
+        double laterS = startS + 0.75 * durationS;
+        state.warm(
+                engine.airC(firstS),
+                engine.underHoodC(firstS),
+                engine.airC(laterS),
+                engine.underHoodC(laterS),
+                durationS);
+    }
+
+    /** Moves what the currents move; their warming, which does not depend on them, was found before. */
+    private void moveCharges(Batteries state, double share) {
+        currents.flow(start, state, share, lengthS);
     }
 }

@@ -58,11 +58,15 @@ public final class Batteries {
         }
     }
 
-    /** Lets currents that run along parabolas flow through a share of the time that these span. */
-    public void advance(DriveCurve starterCurve, DriveCurve auxiliaryCurve, double share, double wholeS) {
-        starter.advance(starterCurve, share, wholeS);
+    /**
+     * Takes the charges, not the temperatures, to where they are after currents that run along parabolas have flowed from another
+     * state on, through a share of the time that these span.
+     */
+    public void advanceFrom(
+            Batteries start, DriveCurve starterCurve, DriveCurve auxiliaryCurve, double share, double wholeS) {
+        starter.advanceFrom(start.starter, starterCurve, share, wholeS);
         if (auxiliary != null) {
-            auxiliary.advance(auxiliaryCurve, share, wholeS);
+            auxiliary.advanceFrom(start.auxiliary, auxiliaryCurve, share, wholeS);
         }
     }
 
@@ -71,6 +75,14 @@ public final class Batteries {
         starter.warm(airC, underHoodC, durationS);
         if (auxiliary != null) {
             auxiliary.warm(airC, underHoodC, durationS);
+        }
+    }
+
+    /** The same in air that changes: that of the time's first half, and that of its second. */
+    public void warm(double airC, double underHoodC, double laterAirC, double laterUnderHoodC, double durationS) {
+        starter.warm(airC, underHoodC, laterAirC, laterUnderHoodC, durationS);
+        if (auxiliary != null) {
+            auxiliary.warm(airC, underHoodC, laterAirC, laterUnderHoodC, durationS);
         }
     }
 }

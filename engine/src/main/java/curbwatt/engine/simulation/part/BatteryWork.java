@@ -74,10 +74,14 @@ public final class BatteryWork {
         modes.advance(boundAh, mainA, durationS);
     }
 
-    /** Lets a current that runs along a parabola flow through a share of the time that the parabola spans. */
-    public void advance(DriveCurve curve, double share, double wholeS) {
+    /**
+     * Takes the charges, not the temperature, to where they are after a current that runs along a parabola has flowed from
+     * another state on, through a share of the time that the parabola spans.
+     */
+    void advanceFrom(BatteryWork start, DriveCurve curve, double share, double wholeS) {
         double durationS = share * wholeS;
-        removedAh += (curve.meanA(share) + selfDischargeA) * durationS / SECONDS_PER_HOUR;
+        removedAh = start.removedAh + (curve.meanA(share) + start.selfDischargeA) * durationS / SECONDS_PER_HOUR;
+        System.arraycopy(start.boundAh, 0, boundAh, 0, boundAh.length);
         modes.advance(boundAh, curve.drive0A(), curve.drive1A() * share, curve.drive2A() * share * share, durationS);
     }
 
@@ -105,6 +109,17 @@ public final class BatteryWork {
         double roundC = inEngineSpace ? underHoodC : airC;
         if (roundC != temperatureC) {
             warmTo(temperatureC - (roundC - temperatureC) * Math.expm1(-durationS / thermalTimeConstantS));
+        }
+    }
+
+    /** The same in air that changes: that of the time's first half, and that of its second. */
+    public void warm(double airC, double underHoodC, double laterAirC, double laterUnderHoodC, double durationS) {
+        double roundC = inEngineSpace ? underHoodC : airC;
+        double laterC = inEngineSpace ? laterUnderHoodC : laterAirC;
+        if (roundC != temperatureC || laterC != temperatureC) {
+            double approach = -Math.expm1(-0.5 * durationS / thermalTimeConstantS);
+            double halfwayC = temperatureC + (roundC - temperatureC) * approach;
+            warmTo(halfwayC + (laterC - halfwayC) * approach);
         }
     }
 
