@@ -15,7 +15,7 @@ import java.util.Optional;
 record WarmUp(Scenarios scenarios, Turns turns, PageRun runs) {
 
     /** After so many turns the time of a run goes down no further. */
-    private static final int MOST_RUNS = 80;
+    private static final int MOST_RUNS = 240;
 
     /** A long scene is warm sooner than it has run so often. */
     private static final double LONGEST_S = 8;

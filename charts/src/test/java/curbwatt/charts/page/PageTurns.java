@@ -25,7 +25,7 @@ import org.junit.jupiter.api.Test;
 class PageTurns {
 
     /** As many as the command {@code page} runs before anybody asks. */
-    private static final int WARM = 80;
+    private static final int WARM = 240;
 
     private static final int TURNS = 40;
 
