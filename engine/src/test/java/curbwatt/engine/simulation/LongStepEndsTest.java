@@ -10,13 +10,16 @@ import curbwatt.engine.load.Loads;
 import curbwatt.engine.powertrain.EngineMode;
 import curbwatt.engine.powertrain.EngineSpeed;
 import curbwatt.engine.result.RunResult;
+import curbwatt.engine.result.TraceRow;
 import curbwatt.engine.scene.Phase;
 import curbwatt.engine.simulation.record.Recorder;
+import curbwatt.engine.simulation.record.TraceRecorder;
 import curbwatt.engine.vehicle.Circuit;
 import curbwatt.engine.vehicle.Vehicle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -80,5 +83,25 @@ class LongStepEndsTest {
                         Vehicles.flashing("beacon", 6, 0, 638.297872, 200, 0),
                         Loads.patterned("radio", 10, new LoadPattern.Duty(3, 60, 10, 0))),
                 lengthS);
+    }
+
+    /** Edges cut the steps of edge by edge at every line, so that both tell of the same instants. */
+    @Test
+    void theChargeOnTheWayIsThatOfEdgeByEdge() {
+        Vehicle truck = truck(Loads.patterned("radio", 10, new LoadPattern.Duty(3, 60, 10, 0)));
+        List<Double> longSteps = charges(truck, StepControl.usual(), Fidelity.ENVELOPE);
+        List<Double> edgeByEdge = charges(truck, FINE, Fidelity.RESOLVED);
+        assertThat(longSteps).hasSameSizeAs(edgeByEdge).hasSizeGreaterThan(60);
+        for (int i = 0; i < longSteps.size(); i++) {
+            assertThat(longSteps.get(i)).as("line %s", i).isCloseTo(edgeByEdge.get(i), within(CHARGE));
+        }
+    }
+
+    private static List<Double> charges(Vehicle truck, StepControl control, Fidelity fidelity) {
+        TraceRecorder trace = new TraceRecorder(20, List.of("equipment"));
+        Simulation.of(truck, Vehicles.scene(1, 25, Vehicles.off(1800, 25))).run(trace, control, fidelity);
+        return trace.trace().rows().stream()
+                .map(TraceRow::stateOfChargeFraction)
+                .toList();
     }
 }

@@ -9,6 +9,7 @@ import curbwatt.engine.simulation.part.Batteries;
 import curbwatt.engine.simulation.part.EngineState;
 import curbwatt.engine.simulation.part.LoadBank;
 import curbwatt.engine.simulation.part.OperatingPoint;
+import java.util.function.Function;
 
 /**
  * Decides when a long step may be taken, and of which reach.
@@ -58,14 +59,13 @@ public final class Envelope {
         this.bank = bank;
         this.batteries = batteries;
         int circuits = bank.circuits.size();
-        Stride[] strides = new Stride[2];
-        for (Reach reach : new Reach[] {Reach.near(), Reach.far()}) {
+        Function<Reach, Stride> strides = reach -> {
             LongStep step = new LongStep(network, engine, batteries, circuits, toleranceV);
             DevicePass pass = new DevicePass(reach, step, actions, watch, calm, engine, bank.circuits);
-            strides[reach.mayWalk() ? 0 : 1] = new Stride(reach, bank, engine, calm, step, pass);
-        }
-        near = strides[0];
-        far = strides[1];
+            return new Stride(reach, bank, engine, calm, step, pass);
+        };
+        near = strides.apply(Reach.near());
+        far = strides.apply(Reach.far());
         taken = near;
         entry = new LongStepEntry(batteries, engine, circuits);
     }

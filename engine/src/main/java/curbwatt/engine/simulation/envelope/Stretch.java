@@ -34,9 +34,10 @@ final class Stretch {
         endS = toS;
         step.at(fromS, start);
         step.at(toS - Envelope.BEFORE_EDGE_S, end);
-        readings.take(step.states().at(share(fromS)));
+        if (fromS == step.startS()) {
+            readings.begin(step.states().start);
+        }
         chargeStartFraction = readings.charge();
-        readings.take(step.states().at(share(toS)));
         averages.clear();
         averages.note(start);
         averages.note(end);
@@ -57,6 +58,7 @@ final class Stretch {
                 note(k, occurrences.lastS(k));
             }
         }
+        readings.pass(averages.mean, toS - fromS, step.states().at(share(toS)));
     }
 
     private void addBatteries(int k, double timeS, double weight) {
