@@ -15,11 +15,13 @@ final class BatteryReadings {
     private double auxiliaryCharge;
     private double auxiliaryC;
 
-    /** Begins at the start of a step. */
-    void begin(Batteries start) {
-        charge = start.starter().stateOfChargeFraction();
-        if (start.areTwo()) {
-            auxiliaryCharge = start.auxiliary().stateOfChargeFraction();
+    /** Takes what they are at the start or the end of a step. */
+    void take(Batteries at) {
+        charge = at.starter().stateOfChargeFraction();
+        batteryC = at.starter().temperatureC();
+        if (at.areTwo()) {
+            auxiliaryCharge = at.auxiliary().stateOfChargeFraction();
+            auxiliaryC = at.auxiliary().temperatureC();
         }
     }
 

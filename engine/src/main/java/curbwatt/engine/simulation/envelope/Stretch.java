@@ -8,6 +8,8 @@ import java.util.List;
 /** A part of a long step: its ends, its means and its extremes; filled anew for each. */
 final class Stretch {
 
+    private static final double SAME_SHARE = 1e-6;
+
     final OperatingPoint start;
     final OperatingPoint end;
     final Averages averages;
@@ -35,7 +37,7 @@ final class Stretch {
         step.at(fromS, start);
         step.at(toS - Envelope.BEFORE_EDGE_S, end);
         if (fromS == step.startS()) {
-            readings.begin(step.states().start);
+            readings.take(step.states().start);
         }
         chargeStartFraction = readings.charge();
         averages.clear();
@@ -58,7 +60,11 @@ final class Stretch {
                 note(k, occurrences.lastS(k));
             }
         }
-        readings.pass(averages.mean, toS - fromS, step.states().at(share(toS)));
+        if (share(toS) > 1 - SAME_SHARE) {
+            readings.take(step.states().end);
+        } else {
+            readings.pass(averages.mean, toS - fromS, step.states().at(share(toS)));
+        }
     }
 
     private void addBatteries(int k, double timeS, double weight) {
