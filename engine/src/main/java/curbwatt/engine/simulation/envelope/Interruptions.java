@@ -51,7 +51,7 @@ final class Interruptions implements SegmentTaker {
         inTime = true;
         endsPlainly = true;
         fromS = step.startS() + step.lengthS();
-        interruptsAll = new boolean[step.pattern().size()];
+        makeRoom(step.pattern().size());
         Arrays.fill(interruptsAll, true);
         calm.countsWithin(step.startS(), this::look);
         return inTime;
@@ -84,6 +84,14 @@ final class Interruptions implements SegmentTaker {
         return found;
     }
 
+    private void makeRoom(int size) {
+        if (interrupts.length != size) {
+            interrupts = new boolean[size];
+            plain = new boolean[size];
+            interruptsAll = new boolean[size];
+        }
+    }
+
     private void look(LevelCount count, SenseTap tap, double errorV) {
         if (inTime) {
             findInterrupting(tap, count, errorV);
@@ -96,12 +104,7 @@ final class Interruptions implements SegmentTaker {
     }
 
     private void findInterrupting(SenseTap tap, LevelCount count, double errorV) {
-        int size = step.pattern().size();
-        if (interrupts.length != size) {
-            interrupts = new boolean[size];
-            plain = new boolean[size];
-        }
-        for (int k = 0; k < size; k++) {
+        for (int k = 0; k < interrupts.length; k++) {
             double startV = voltageV(step.start(), k, tap);
             double middleV = voltageV(step.middle(), k, tap);
             double endV = voltageV(step.end(), k, tap);
