@@ -11,12 +11,16 @@ public final class LevelTimer implements LevelCount {
     private final boolean below;
     private final double levelV;
     private final double delayS;
+    /** Whether no reading comes to its level. */
+    private final boolean isNever;
+
     private double heldS = NOT_BEYOND;
 
     private LevelTimer(boolean below, double levelV, double delayS) {
         this.below = below;
         this.levelV = levelV;
         this.delayS = delayS;
+        isNever = Double.isInfinite(levelV);
     }
 
     public static LevelTimer below(double levelV, double delayS) {
@@ -41,6 +45,9 @@ public final class LevelTimer implements LevelCount {
 
     /** Time in the step at which the delay is over; positive infinity if not in this step (s). */
     public double expiryS(Reading reading) {
+        if (isNever) {
+            return Double.POSITIVE_INFINITY;
+        }
         double turnS = reading.turnS();
         double startHeldS = isBeyond(reading.at(0)) ? Math.max(heldS, 0) : NOT_BEYOND;
         double expiryS = expiryS(reading, 0, turnS, startHeldS);
@@ -51,6 +58,9 @@ public final class LevelTimer implements LevelCount {
 
     /** Takes note of a step that was taken. */
     public void advance(Reading reading) {
+        if (isNever) {
+            return;
+        }
         double turnS = reading.turnS();
         double startHeldS = isBeyond(reading.at(0)) ? Math.max(heldS, 0) : NOT_BEYOND;
         heldS = heldAfter(reading, 0, turnS, startHeldS);

@@ -21,8 +21,16 @@ public final class Reading {
     private double transientV;
     private double lengthS;
     private double turnS;
+    private double inputEndV;
+    private double outputStartV;
+    /** e^(−t/τ) where the output turns. */
+    private double turnDecay;
     /** e^(−t/τ) at the step's end; not a number until it is asked for. All timers ask, again and again. */
     private double endDecay = Double.NaN;
+    /** The crossing last found, and the level crossed: who asks when a delay is over asks again when the step is taken. */
+    private double crossedS;
+
+    private double crossedV = Double.NaN;
 
     public Reading(double timeConstantS) {
         this.timeConstantS = timeConstantS;
@@ -30,17 +38,25 @@ public final class Reading {
 
     /** Sets the step: its length, the input at both ends and the output at its start. */
     public void set(double lengthS, double inputStartV, double inputEndV, double outputStartV) {
-        if (lengthS != this.lengthS) {
+        boolean sameLength = lengthS == this.lengthS;
+        if (sameLength && inputStartV == inputV && inputEndV == this.inputEndV && outputStartV == this.outputStartV) {
+            return;
+        }
+        if (!sameLength) {
             this.lengthS = lengthS;
             endDecay = Double.NaN;
         }
+        crossedV = Double.NaN;
         inputV = inputStartV;
+        this.inputEndV = inputEndV;
+        this.outputStartV = outputStartV;
         inputSlopeVPerS = lengthS > 0 ? (inputEndV - inputStartV) / lengthS : 0;
         double lagV = inputSlopeVPerS * timeConstantS;
         transientV = timeConstantS > 0 ? outputStartV - inputStartV + lagV : 0;
         // dF/dt = r − (transient/τ) e^(−t/τ) = 0
         double ratio = transientV / lagV;
         turnS = ratio > 1 ? timeConstantS * Math.log(ratio) : Double.POSITIVE_INFINITY;
+        turnDecay = 1 / ratio;
     }
 
     public double lengthS() {
@@ -62,6 +78,9 @@ public final class Reading {
         if (timeS == 0) {
             return 1;
         }
+        if (timeS == turnS) {
+            return turnDecay;
+        }
         if (timeS != lengthS) {
             return Math.exp(-timeS / timeConstantS);
         }
@@ -71,8 +90,16 @@ public final class Reading {
         return endDecay;
     }
 
-    /** Time between two at which the output crosses a level, given that it does (s). */
+    /** Time in a monotone piece, given by its ends, at which the output crosses a level, given that it does (s). */
     public double crossingS(double fromS, double toS, double levelV) {
+        if (levelV != crossedV || crossedS < fromS || crossedS > toS) {
+            crossedS = crossing(fromS, toS, levelV);
+            crossedV = levelV;
+        }
+        return crossedS;
+    }
+
+    private double crossing(double fromS, double toS, double levelV) {
         double insideS = fromS;
         double outsideS = toS;
         double fromV = at(fromS) - levelV;

@@ -2,7 +2,6 @@ package curbwatt.engine.simulation.device;
 
 import curbwatt.engine.simulation.clock.LevelCount;
 import curbwatt.engine.simulation.clock.LevelTimer;
-import curbwatt.engine.simulation.network.SenseTap;
 import curbwatt.engine.simulation.part.Batteries;
 import curbwatt.engine.simulation.part.CircuitState;
 import curbwatt.engine.simulation.part.EngineState;
@@ -41,9 +40,7 @@ public final class CalmWatch {
     /** Each cutoff's reading at the end (V). */
     public final double[] endReadingV;
 
-    private final SenseTap[] levelTaps;
-    private final double[] levelsV;
-    private int levels;
+    private final ComparedLevels levels;
 
     /**
      * Makes a watch.
@@ -71,10 +68,7 @@ public final class CalmWatch {
         lowestReadingV = new double[cutoffs.size()];
         highestReadingV = new double[cutoffs.size()];
         endReadingV = new double[cutoffs.size()];
-        int loads =
-                bank.circuits.stream().mapToInt(circuit -> circuit.loads.size()).sum();
-        levelTaps = new SenseTap[1 + 2 * cutoffs.size() + loads];
-        levelsV = new double[levelTaps.length];
+        levels = new ComparedLevels(bank, actions, link);
     }
 
     /** Whether, with the batteries so, the engine runs, or would plainly start, or plainly not, as before. */
@@ -87,6 +81,18 @@ public final class CalmWatch {
         double calmS = Math.min(watch.calmForS(timeS, lowest, highest, engine), besideCutoffsAndEngineForS());
         for (int i = 0; i < cutoffs.size() && calmS > 0; i++) {
             calmS = Math.min(calmS, cutoffs.get(i).calmForS(lowestReadingV[i], highestReadingV[i], engine.runs()));
+        }
+        return calmS;
+    }
+
+    /** As {@link #calmForS}, but for cutoffs that filter: they are followed. */
+    public double calmBesideFiltersForS(double timeS) {
+        double calmS = Math.min(watch.calmForS(timeS, lowest, highest, engine), besideCutoffsAndEngineForS());
+        for (int i = 0; i < cutoffs.size() && calmS > 0; i++) {
+            CutoffState cutoff = cutoffs.get(i);
+            if (!cutoff.isFiltered()) {
+                calmS = Math.min(calmS, cutoff.calmForS(lowestReadingV[i], highestReadingV[i], engine.runs()));
+            }
         }
         return calmS;
     }
@@ -176,14 +182,20 @@ public final class CalmWatch {
 
     /** Takes note of a calm time. */
     public void advance(double timeS, double endS, OperatingPoint start, OperatingPoint end) {
-        advanceBesideEngine(timeS, endS);
+        advanceBesideEngine(timeS, endS, cutoff -> true);
+        watch.advance(timeS, endS, start, end, engine);
+    }
+
+    /** As {@link #advance}, but for cutoffs that filter. */
+    public void advanceBesideFilters(double timeS, double endS, OperatingPoint start, OperatingPoint end) {
+        advanceBesideEngine(timeS, endS, cutoff -> !cutoff.isFiltered());
         watch.advance(timeS, endS, start, end, engine);
     }
 
     /** Takes note of a time in which some counts came to nothing: they begin anew. */
     public void advanceInterrupted(
             double timeS, double endS, OperatingPoint start, OperatingPoint end, List<LevelCount> interrupted) {
-        advanceBesideEngine(timeS, endS);
+        advanceBesideEngine(timeS, endS, cutoff -> true);
         watch.advanceInterrupted(timeS, endS, start, end, engine, interrupted);
         for (LevelCount count : interrupted) {
             if (count instanceof LevelTimer timer) {
@@ -192,13 +204,16 @@ public final class CalmWatch {
         }
     }
 
-    private void advanceBesideEngine(double timeS, double endS) {
+    private void advanceBesideEngine(double timeS, double endS, Predicate<CutoffState> shown) {
         double durationS = endS - timeS;
         if (link.isPresent()) {
             link.get().advanceCalm(lowest.starter.nodeV, durationS);
         }
         for (int i = 0; i < cutoffs.size(); i++) {
-            cutoffs.get(i).advanceCalm(durationS, lowestReadingV[i], endReadingV[i], engine.runs());
+            CutoffState cutoff = cutoffs.get(i);
+            if (shown.test(cutoff)) {
+                cutoff.advanceCalm(durationS, lowestReadingV[i], endReadingV[i], engine.runs());
+            }
         }
         for (int c = 0; c < bank.circuits.size(); c++) {
             CircuitState circuit = bank.circuits.get(c);
@@ -253,40 +268,8 @@ public final class CalmWatch {
         }
     }
 
-    /** Looks up the levels that unfiltered voltages are compared with at present. */
-    public int lookUpLevels() {
-        levels = 0;
-        link.filter(LinkState::switches).ifPresent(state -> addLevel(SenseTap.starterNode(), state.levelV()));
-        for (int i = 0; i < cutoffs.size(); i++) {
-            CutoffState cutoff = cutoffs.get(i);
-            if (!cutoff.isFiltered()) {
-                addLevel(actions.tap(i), cutoff.switchLevelV() - cutoff.settings.sensorErrorV());
-                addLevel(actions.tap(i), cutoff.warningLevelV() - cutoff.settings.sensorErrorV());
-            }
-        }
-        for (int c = 0; c < bank.circuits.size(); c++) {
-            for (LoadState load : bank.circuits.get(c).loads) {
-                if (load.droppedOut) {
-                    addLevel(SenseTap.feedEnd(c), load.returnTimer().levelV());
-                }
-            }
-        }
+    /** The levels that unfiltered voltages are compared with. */
+    public ComparedLevels levels() {
         return levels;
-    }
-
-    private void addLevel(SenseTap tap, double levelV) {
-        levelTaps[levels] = tap;
-        levelsV[levels] = levelV;
-        levels++;
-    }
-
-    /** Where the voltage is taken that is compared with a level looked up. */
-    public SenseTap levelTap(int level) {
-        return levelTaps[level];
-    }
-
-    /** A level looked up (V). */
-    public double levelV(int level) {
-        return levelsV[level];
     }
 }

@@ -62,7 +62,7 @@ public final class CutoffState {
     }
 
     /** Time in the step shown at which it acts next; positive infinity: not in this step (s). */
-    double nextActionS(boolean engineRuns) {
+    public double nextActionS(boolean engineRuns) {
         double switchS;
         if (open) {
             switchS = openedByLimit ? Double.POSITIVE_INFINITY : recloseTimer.expiryS(reading);
@@ -125,10 +125,9 @@ public final class CutoffState {
 
     /** Takes note of the step shown. */
     public void advance(boolean engineRuns) {
-        tripTimer.advance(reading);
-        warningTimer.advance(reading);
-        clearTimer.advance(reading);
-        recloseTimer.advance(reading);
+        for (int t = 0; t < pendingTimers(); t++) {
+            pendingTimer(t).advance(reading);
+        }
         filteredV = readingEndV();
         engineOffS = engineRuns ? 0 : engineOffS + reading.lengthS();
     }
@@ -156,8 +155,18 @@ public final class CutoffState {
         return open ? recloseTimer : tripTimer;
     }
 
+    /** Whether a level that it compares its reading with at present lies between two bounds. */
+    public boolean comparesWithin(double lowestV, double highestV) {
+        for (int t = 0; t < pendingTimers(); t++) {
+            if (pendingTimer(t).isWithin(lowestV, highestV)) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     /** Time for which readings between two bounds make it do nothing (s); 0: it might act, or start or stop counting. */
-    double calmForS(double lowestV, double highestV, boolean engineRuns) {
+    public double calmForS(double lowestV, double highestV, boolean engineRuns) {
         double calmS = open ? Double.POSITIVE_INFINITY : limitS(engineRuns);
         for (int t = 0; t < pendingTimers(); t++) {
             calmS = Math.min(calmS, pendingTimer(t).calmForS(lowestV, highestV));
@@ -177,11 +186,10 @@ public final class CutoffState {
     }
 
     /** Takes note of a time through which {@link #calmForS} held, with one of the readings and the last. */
-    void advanceCalm(double durationS, double readingV, double endV, boolean engineRuns) {
-        tripTimer.advanceCalm(readingV, durationS);
-        warningTimer.advanceCalm(readingV, durationS);
-        clearTimer.advanceCalm(readingV, durationS);
-        recloseTimer.advanceCalm(readingV, durationS);
+    public void advanceCalm(double durationS, double readingV, double endV, boolean engineRuns) {
+        for (int t = 0; t < pendingTimers(); t++) {
+            pendingTimer(t).advanceCalm(readingV, durationS);
+        }
         filteredV = endV;
         engineOffS = engineRuns ? 0 : engineOffS + durationS;
     }
@@ -196,10 +204,9 @@ public final class CutoffState {
 
     /** Takes note of whole cycles like the one just passed, and of the reading after them. */
     void repeat(double cycleS, double durationS, double endV, boolean engineRuns) {
-        tripTimer.repeat(cycleS, durationS);
-        warningTimer.repeat(cycleS, durationS);
-        clearTimer.repeat(cycleS, durationS);
-        recloseTimer.repeat(cycleS, durationS);
+        for (int t = 0; t < pendingTimers(); t++) {
+            pendingTimer(t).repeat(cycleS, durationS);
+        }
         filteredV = endV;
         engineOffS = engineRuns ? 0 : engineOffS + durationS;
     }

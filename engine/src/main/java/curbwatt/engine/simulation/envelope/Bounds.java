@@ -43,6 +43,11 @@ final class Bounds {
                 .toArray(Filter[]::new);
     }
 
+    /** What a cutoff's filter makes of the step; null: it has none. */
+    Filter filter(int cutoff) {
+        return filters[cutoff];
+    }
+
     void begin(FlashPattern pattern) {
         for (Filter filter : filters) {
             if (filter != null) {
@@ -78,8 +83,6 @@ final class Bounds {
             if (filters[i] == null) {
                 calm.lowestReadingV[i] = lowV;
                 calm.highestReadingV[i] = highV;
-                step.at(step.startS() + share * step.lengthS() - Envelope.BEFORE_EDGE_S, end);
-                calm.endReadingV[i] = tap.voltageV(end) + errorV;
             } else {
                 filter(i, step, share, tap, errorV);
             }
@@ -103,21 +106,25 @@ final class Bounds {
 
     private void filter(int i, LongStep step, double share, SenseTap tap, double errorV) {
         Filter filter = filters[i];
-        double heldV = actions.cutoffs().get(i).filteredV();
-        if (Double.isNaN(heldV)) {
-            step.at(step.startS(), first);
-            heldV = tap.voltageV(first) + errorV;
-        }
+        CutoffState cutoff = actions.cutoffs().get(i);
+        double heldV = heldV(i, step);
         if (!step.pattern().repeats()) {
             calm.endReadingV[i] = filter.follow(step, share, tap, errorV, heldV);
             calm.lowestReadingV[i] = filter.lowestV() - marginV;
             calm.highestReadingV[i] = filter.highestV() + marginV;
             return;
         }
+        // what goes in bounds what comes out
+        double leastV = Math.min(heldV, tap.voltageV(calm.lowest) + errorV);
+        double mostV = Math.max(heldV, tap.voltageV(calm.highest) + errorV);
+        if (!cutoff.comparesWithin(leastV, mostV)) {
+            calm.lowestReadingV[i] = leastV;
+            calm.highestReadingV[i] = mostV;
+            return;
+        }
         filter.look(step, 0, tap, errorV);
         double lowV = filter.lowestV();
         double highV = filter.highestV();
-        double offV = heldV - filter.atV(step.startS());
         filter.look(step, 0.5 * share, tap, errorV);
         double bentV = Math.abs(filter.lowestV() - lowV);
         lowV = Math.min(lowV, filter.lowestV());
@@ -127,10 +134,9 @@ final class Bounds {
         lowV = Math.min(lowV, filter.lowestV());
         highV = Math.max(highV, filter.highestV());
         double bandV = marginV + 0.1 * bentV;
+        double offV = heldV - filter.settledV(step, 0, tap, errorV);
         calm.lowestReadingV[i] = lowV - bandV + Math.min(0, offV);
         calm.highestReadingV[i] = highV + bandV + Math.max(0, offV);
-        double lengthS = share * step.lengthS();
-        calm.endReadingV[i] = filter.atV(step.startS() + lengthS) + offV * Math.exp(-lengthS / filter.timeConstantS());
     }
 
     /** By how much a voltage may be off its parabola in the step looked at (V). */
@@ -179,19 +185,26 @@ final class Bounds {
         highest.mainA = Math.max(highest.mainA, highA);
     }
 
-    /** What the filters read after a part of the step whose cycles were repeated, from one share to another. */
+    /** What cutoffs read after a part of the step, from one share to another; of one looked at, where flashes do not repeat. */
     void readAt(LongStep step, double fromShare, double toShare) {
-        List<CutoffState> cutoffs = actions.cutoffs();
+        step.at(step.startS() + toShare * step.lengthS() - Envelope.BEFORE_EDGE_S, end);
         for (int i = 0; i < filters.length; i++) {
-            Filter filter = filters[i];
-            if (filter != null) {
-                double errorV = cutoffs.get(i).settings.sensorErrorV();
-                filter.look(step, fromShare, actions.tap(i), errorV);
-                double offV = cutoffs.get(i).filteredV() - filter.atV(step.startS() + fromShare * step.lengthS());
-                filter.look(step, toShare, actions.tap(i), errorV);
-                calm.endReadingV[i] = filter.atV(step.startS() + toShare * step.lengthS())
-                        + offV * Math.exp(-(toShare - fromShare) * step.lengthS() / filter.timeConstantS());
+            double errorV = actions.cutoffs().get(i).settings.sensorErrorV();
+            if (filters[i] == null) {
+                calm.endReadingV[i] = actions.tap(i).voltageV(end) + errorV;
+            } else if (step.pattern().repeats()) {
+                calm.endReadingV[i] = filters[i].endV(step, fromShare, toShare, actions.tap(i), errorV, heldV(i, step));
             }
         }
+    }
+
+    /** What a cutoff reads before the step, or at its start if it has not read anything (V). */
+    private double heldV(int i, LongStep step) {
+        CutoffState cutoff = actions.cutoffs().get(i);
+        if (!Double.isNaN(cutoff.filteredV())) {
+            return cutoff.filteredV();
+        }
+        step.at(step.startS(), first);
+        return actions.tap(i).voltageV(first) + cutoff.settings.sensorErrorV();
     }
 }

@@ -22,6 +22,8 @@ final class DevicePass {
     private static final double FINE = 0.02;
     /** A delay that ends is left to the time loop from this long before (s). */
     private static final double BEFORE_S = 1e-3;
+    /** Times this near are the same: the sum of a start and a length is rounded (s). */
+    private static final double SAME_TIME_S = 1e-9;
 
     private final Reach reach;
     private final LongStep step;
@@ -120,7 +122,9 @@ final class DevicePass {
         double fromS = interruptions.fromS();
         if (fromS > timeS) {
             // filters go on from what they read there
-            bounds.look(step, (fromS - timeS) / lengthS);
+            double share = (fromS - timeS) / lengthS;
+            bounds.look(step, share);
+            bounds.readAt(step, 0, share);
             step.at(timeS, first);
             step.at(fromS, last);
             calm.advanceInterrupted(timeS, fromS, first, last, interruptions.found());
@@ -134,7 +138,9 @@ final class DevicePass {
         if (endS - timeS < shortestS) {
             return 0;
         }
-        bounds.look(step, (endS - timeS) / step.lengthS());
+        double share = (endS - timeS) / step.lengthS();
+        bounds.look(step, share);
+        bounds.readAt(step, 0, share);
         step.shorten(endS - timeS);
         step.at(timeS, first);
         step.at(endS - Envelope.BEFORE_EDGE_S, last);
@@ -153,6 +159,7 @@ final class DevicePass {
     }
 
     private double calm(double timeS, double lengthS) {
+        bounds.readAt(step, 0, 1);
         step.at(timeS, first);
         step.at(timeS + lengthS - Envelope.BEFORE_EDGE_S, last);
         calm.advance(timeS, timeS + lengthS, first, last);
@@ -176,9 +183,9 @@ final class DevicePass {
         return calm.mayWalk() ? reached(walk.through(step) - timeS, timeS, fineS, shortestS) : 0;
     }
 
-    /** Cuts the step to where a device acts in it (s). */
+    /** Cuts the step to where a device acts in it, if one does (s). */
     private double reached(double reachedS, double timeS, double lengthS, double shortestS) {
-        if (reachedS > 0 && reachedS < lengthS) {
+        if (reachedS > 0 && reachedS < lengthS - SAME_TIME_S) {
             shorten(reachedS);
             resumesS = timeS + reachedS + shortestS;
         }

@@ -12,13 +12,18 @@ import curbwatt.engine.simulation.network.SenseTap;
  */
 final class Filter {
 
+    /** What is left of this share of a volt is nothing. */
+    private static final double NOTHING = 1e-12;
+
+    private static final double SAME_TIME_S = 1e-9;
+
     private final double timeConstantS;
     private double[] voltageV = new double[0];
     private double[] slopeV = new double[0];
     private double[] bendV = new double[0];
     private double[] keeps = new double[0];
     private FlashPattern pattern;
-    private double firstV;
+    private double keptInACycle;
     private double lowestV;
     private double highestV;
 
@@ -33,55 +38,43 @@ final class Filter {
         slopeV = new double[next.size()];
         bendV = new double[next.size()];
         keeps = next.isSteady() ? new double[0] : next.keeps(timeConstantS);
+        keptInACycle = Math.exp(-next.cycleS() / timeConstantS);
     }
 
-    double timeConstantS() {
-        return timeConstantS;
-    }
-
-    /** Looks at the waveform as it is at a share of a long step. */
+    /** Looks for the lowest and highest of the waveform as it is at a share of a step, if that had always been. */
     void look(LongStep step, double share, SenseTap tap, double errorV) {
-        double lagV = lagV(step, share, tap);
-        for (int k = 0; k < voltageV.length; k++) {
-            voltageV[k] = alongV(step, k, share, tap) + errorV - lagV;
-        }
-        if (pattern.isSteady()) {
-            firstV = voltageV[0];
-            lowestV = firstV;
-            highestV = firstV;
-            return;
-        }
-        double gainedV = 0;
-        double kept = 1;
-        for (int s = 0; s < keeps.length; s++) {
-            gainedV = gainedV * keeps[s] + (1 - keeps[s]) * voltageV[pattern.combination(s)];
-            kept *= keeps[s];
-        }
-        firstV = gainedV / (1 - kept);
-        lowestV = firstV;
-        highestV = firstV;
-        double outputV = firstV;
+        suppose(step, share, tap, errorV);
+        double outputV = pattern.isSteady() ? voltageV[0] : gained(0, keeps.length, 0) / (1 - keptInACycle);
+        double lowV = outputV;
+        double highV = outputV;
         for (int s = 0; s < keeps.length; s++) {
             outputV = outputV * keeps[s] + (1 - keeps[s]) * voltageV[pattern.combination(s)];
-            lowestV = Math.min(lowestV, outputV);
-            highestV = Math.max(highestV, outputV);
+            lowV = Math.min(lowV, outputV);
+            highV = Math.max(highV, outputV);
         }
+        lowestV = lowV;
+        highestV = highV;
     }
 
-    /** By how much the output is behind the mean of all combinations (V). */
-    private double lagV(LongStep step, double share, SenseTap tap) {
+    /** Each combination's voltage at a share of a step, as late as a filter follows it: by as much as the mean of all. */
+    private void suppose(LongStep step, double share, SenseTap tap, double errorV) {
         double meanSlopeV = 0;
         double meanBendV = 0;
         for (int k = 0; k < voltageV.length; k++) {
             double startV = tap.voltageV(step.start().points[k]);
             double middleV = tap.voltageV(step.middle().points[k]);
             double endV = tap.voltageV(step.end().points[k]);
-            double ownBendV = 4 * (startV - 2 * middleV + endV);
-            meanSlopeV += step.share(k) * (-3 * startV + 4 * middleV - endV + share * ownBendV);
-            meanBendV += step.share(k) * ownBendV;
+            double slope = -3 * startV + 4 * middleV - endV;
+            double bend = 4 * (startV - 2 * middleV + endV);
+            meanSlopeV += step.share(k) * (slope + share * bend);
+            meanBendV += step.share(k) * bend;
+            voltageV[k] = startV + errorV + share * (slope + 0.5 * share * bend);
         }
         double late = timeConstantS / step.lengthS();
-        return late * (meanSlopeV - late * meanBendV);
+        double lagV = late * (meanSlopeV - late * meanBendV);
+        for (int k = 0; k < voltageV.length; k++) {
+            voltageV[k] -= lagV;
+        }
     }
 
     /**
@@ -102,9 +95,7 @@ final class Filter {
         pattern.seek(atS);
         while (endS - atS > 1e-6) {
             double toS = Math.min(pattern.endS(), endS);
-            double along = (0.5 * (atS + toS) - startS) / step.lengthS();
-            int k = pattern.combination();
-            double inV = voltageV[k] + along * (slopeV[k] + along * bendV[k]);
+            double inV = inV(pattern.combination(), (0.5 * (atS + toS) - startS) / step.lengthS());
             boolean whole = atS > startS && toS < endS;
             double keep = whole ? keeps[pattern.segment()] : Math.exp((atS - toS) / timeConstantS);
             outputV = inV + (outputV - inV) * keep;
@@ -116,8 +107,24 @@ final class Filter {
         return outputV;
     }
 
-    /** Each combination's voltage at the start, with its slope and bend over the step. */
-    private void layParabolas(LongStep step, SenseTap tap, double errorV) {
+    /** What a combination puts in at a share of the step that {@link #layParabolas} was told (V). */
+    double inV(int combination, double share) {
+        return voltageV[combination] + share * (slopeV[combination] + share * bendV[combination]);
+    }
+
+    /** Share of its output that the filter keeps over so much of a segment. */
+    double keeps(int segment, double lengthS) {
+        return Math.abs(lengthS - pattern.lengthS(segment)) < SAME_TIME_S
+                ? keeps[segment]
+                : Math.exp(-lengthS / timeConstantS);
+    }
+
+    double timeConstantS() {
+        return timeConstantS;
+    }
+
+    /** Lays each combination's voltage at the start, with its slope and bend over the step. */
+    void layParabolas(LongStep step, SenseTap tap, double errorV) {
         for (int k = 0; k < voltageV.length; k++) {
             double startV = tap.voltageV(step.start().points[k]);
             double middleV = tap.voltageV(step.middle().points[k]);
@@ -128,15 +135,6 @@ final class Filter {
         }
     }
 
-    private static double alongV(LongStep step, int combination, double share, SenseTap tap) {
-        double startV = tap.voltageV(step.start().points[combination]);
-        double middleV = tap.voltageV(step.middle().points[combination]);
-        double endV = tap.voltageV(step.end().points[combination]);
-        return startV
-                + share * (-3 * startV + 4 * middleV - endV)
-                + share * share * (2 * startV - 4 * middleV + 2 * endV);
-    }
-
     double lowestV() {
         return lowestV;
     }
@@ -145,19 +143,38 @@ final class Filter {
         return highestV;
     }
 
-    /** Output at a time, of the waveform looked at (V). */
-    double atV(double timeS) {
+    /**
+     * What the output is at a share of a step whose pattern repeats.
+     *
+     * @param heldV what it is at an earlier share (V)
+     */
+    double endV(LongStep step, double fromShare, double share, SenseTap tap, double errorV, double heldV) {
+        double keep = Math.exp((fromShare - share) * step.lengthS() / timeConstantS);
+        double offV = keep < NOTHING ? 0 : heldV - settledV(step, fromShare, tap, errorV);
+        return settledV(step, share, tap, errorV) + offV * keep;
+    }
+
+    /** Output at a share of a step, of the waveform as it is there, if that had always been (V). */
+    double settledV(LongStep step, double share, SenseTap tap, double errorV) {
+        suppose(step, share, tap, errorV);
         if (pattern.isSteady()) {
-            return firstV;
+            return voltageV[0];
         }
+        double timeS = step.startS() + share * step.lengthS();
         pattern.seek(timeS);
         int place = pattern.segment();
-        double outputV = firstV;
-        for (int s = 0; s < place; s++) {
-            outputV = outputV * keeps[s] + (1 - keeps[s]) * voltageV[pattern.combination(s)];
-        }
+        double outputV = gained(0, place, gained(place, keeps.length, 0)) / (1 - keptInACycle);
         double intoS = Math.max(0, pattern.lengthS(place) - (pattern.endS() - timeS));
         double inV = voltageV[pattern.combination(place)];
         return inV + (outputV - inV) * Math.exp(-intoS / timeConstantS);
+    }
+
+    /** The output after some segments, from what it was before them (V). */
+    private double gained(int from, int to, double beforeV) {
+        double outputV = beforeV;
+        for (int s = from; s < to; s++) {
+            outputV = outputV * keeps[s] + (1 - keeps[s]) * voltageV[pattern.combination(s)];
+        }
+        return outputV;
     }
 }

@@ -206,6 +206,28 @@ final class FlashPattern {
         }
     }
 
+    /** When a combination is lit first from a time on, at which it may be lit already (s). */
+    double firstS(int combination, double fromS) {
+        seek(fromS);
+        double atS = fromS;
+        while (lit[segment] != combination) {
+            atS = endS();
+            next();
+        }
+        return atS;
+    }
+
+    /** When a combination was lit last before a time, at which it may be lit still (s). */
+    double lastS(int combination, double toS) {
+        seek(toS - Envelope.BEFORE_EDGE_S);
+        double atS = toS;
+        while (lit[segment] != combination) {
+            atS = startS();
+            previous();
+        }
+        return atS;
+    }
+
     /** Tells of the segments of a time, the first and the last cut to it. */
     void tell(double fromS, double toS, SegmentTaker taker) {
         if (isSteady()) {

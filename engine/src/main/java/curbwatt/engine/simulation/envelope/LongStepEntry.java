@@ -13,7 +13,6 @@ final class LongStepEntry {
 
     private final Batteries batteries;
     private final EngineState engine;
-    private final Occurrences occurrences = new Occurrences();
     private final OperatingPoint point;
     private LongStep step;
 
@@ -32,13 +31,16 @@ final class LongStepEntry {
         add(book, step.start(), startS, sixthS, batteries);
         add(book, step.middle(), startS + 3 * sixthS, 4 * sixthS, step.states().middle);
         add(book, step.end(), endS, sixthS, step.states().end);
-        occurrences.look(step.pattern(), startS, endS);
         for (int k = 0; k < step.pattern().size(); k++) {
-            if (occurrences.occurs(k)
+            if (step.share(k) > 0
                     && book.mayNote(step.start().points[k], step.middle().points[k], step.end().points[k])) {
-                note(book, k, occurrences.firstS(k));
-                note(book, k, 0.5 * (occurrences.firstS(k) + occurrences.lastS(k)));
-                note(book, k, occurrences.lastS(k));
+                double firstS = step.pattern().firstS(k, startS);
+                double lastS = step.pattern().lastS(k, endS);
+                if (firstS <= lastS) {
+                    note(book, k, firstS);
+                    note(book, k, 0.5 * (firstS + lastS));
+                    note(book, k, lastS);
+                }
             }
         }
     }

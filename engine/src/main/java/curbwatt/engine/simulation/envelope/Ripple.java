@@ -121,6 +121,11 @@ final class Ripple implements SegmentTaker {
 
     /** What to add to the node's voltage in a combination now (V). */
     double atV(int combination) {
-        return rippleV * transfer[combination];
+        return inV(combination, 0);
+    }
+
+    /** What to add to it in so much time, all of it in that combination (V). */
+    double inV(int combination, double durationS) {
+        return (rippleV + slopeVPerS[combination] * durationS) * transfer[combination];
     }
 }

@@ -2,12 +2,12 @@ package curbwatt.engine.simulation.envelope;
 
 import curbwatt.engine.simulation.device.Actions;
 import curbwatt.engine.simulation.device.CalmWatch;
+import curbwatt.engine.simulation.device.ComparedLevels;
 import curbwatt.engine.simulation.device.EngineWatch;
 import curbwatt.engine.simulation.network.SenseTap;
 import curbwatt.engine.simulation.part.CircuitState;
 import curbwatt.engine.simulation.part.EngineState;
 import curbwatt.engine.simulation.part.OperatingPoint;
-import curbwatt.engine.vehicle.BusNode;
 import java.util.List;
 
 /**
@@ -28,12 +28,10 @@ final class Walk {
     private final Bounds bounds;
     private final OperatingPoint from;
     private final OperatingPoint to;
-    private final boolean[] onStarter;
+    private final Ripples ripples;
+    private final FilteredStretch filtered;
     private LongStep step;
     private FlashPattern pattern;
-    private final Ripple ripple = new Ripple(BusNode.STARTER);
-    private final Ripple equipmentRipple = new Ripple(BusNode.EQUIPMENT);
-    private boolean two;
     private double atS;
 
     Walk(
@@ -50,10 +48,8 @@ final class Walk {
         this.bounds = bounds;
         from = new OperatingPoint(circuits.size());
         to = new OperatingPoint(circuits.size());
-        onStarter = new boolean[circuits.size()];
-        for (int c = 0; c < onStarter.length; c++) {
-            onStarter[c] = circuits.get(c).circuit.node() == BusNode.STARTER;
-        }
+        ripples = new Ripples(circuits);
+        filtered = new FilteredStretch(actions, calm, engine, bounds, ripples, circuits.size());
     }
 
     /** Goes through a step as far as nothing acts; the time reached (s). */
@@ -70,7 +66,8 @@ final class Walk {
         double pieceS = pattern.isSteady() ? next.lengthS() / PIECES : Double.POSITIVE_INFINITY;
         boolean mayRepeat = !pattern.isSteady() && pattern.repeats() && calm.mayRepeat(atS);
         double cycleFromS = atS;
-        beginRipples();
+        ripples.begin(step, atS);
+        filtered.begin(step, atS);
         pattern.seek(atS);
         while (endS - atS > 1e-6) {
             if (mayRepeat && atS - cycleFromS > pattern.cycleS() - 1e-6) {
@@ -81,6 +78,11 @@ final class Walk {
                     continue;
                 }
                 cycleFromS = atS;
+            }
+            double followedS = pattern.isSteady() ? atS : filtered.follow(atS, endS);
+            if (followedS > atS) {
+                atS = followedS;
+                continue;
             }
             double toS = Math.min(endS, Math.min(pattern.endS(), atS + pieceS));
             if (!show(toS)) {
@@ -99,10 +101,10 @@ final class Walk {
         int combination = pattern.combination();
         double lengthS = toS - atS;
         step.sensedAt(combination, share(atS), from);
-        lift(from, combination);
-        advanceRipples(combination, lengthS);
+        ripples.lift(from, combination);
+        ripples.advance(combination, lengthS);
         step.sensedAt(combination, share(toS), to);
-        lift(to, combination);
+        ripples.lift(to, combination);
         if (actions.firstS(lengthS, from, to, engine.runs()) <= lengthS
                 || watch.firstS(atS, lengthS, from, to, engine) <= lengthS) {
             return false;
@@ -110,39 +112,6 @@ final class Walk {
         actions.advance(lengthS, from, to, engine.runs());
         watch.advance(atS, toS, from, to, engine);
         return true;
-    }
-
-    private void beginRipples() {
-        two = step.states().start.areTwo();
-        begin(ripple);
-        if (two) {
-            begin(equipmentRipple);
-        }
-    }
-
-    private void begin(Ripple own) {
-        own.begin(step);
-        if (atS > step.startS()) {
-            own.goTo(atS);
-        }
-    }
-
-    private void advanceRipples(int combination, double durationS) {
-        ripple.advance(combination, durationS);
-        if (two) {
-            equipmentRipple.advance(combination, durationS);
-        }
-    }
-
-    /** Lets each node that has a battery, and what hangs on it, ride on that one's ripple. */
-    private void lift(OperatingPoint point, int combination) {
-        double starterV = ripple.atV(combination);
-        double equipmentV = two ? equipmentRipple.atV(combination) : 0;
-        point.starter.nodeV += starterV;
-        point.equipment.nodeV += equipmentV;
-        for (int c = 0; c < point.farV.length; c++) {
-            point.farV[c] += onStarter[c] ? starterV : equipmentV;
-        }
     }
 
     private double share(double timeS) {
@@ -159,7 +128,7 @@ final class Walk {
             return 0;
         }
         for (int s = 0; s < pattern.segments(); s++) {
-            advanceRipples(pattern.combination(s), pattern.lengthS(s) * repeatedS / cycleS);
+            ripples.advance(pattern.combination(s), pattern.lengthS(s) * repeatedS / cycleS);
         }
         bounds.readAt(step, share(atS), share(atS + repeatedS));
         calm.repeat(cycleS, repeatedS);
@@ -172,10 +141,11 @@ final class Walk {
         // the state swings about its mean path, and its mean is known to a swing: a voltage this near may be on both
         // sides
         double swingV = 2 * bounds.swingV();
-        int levels = calm.lookUpLevels();
-        for (int l = 0; l < levels; l++) {
-            SenseTap tap = calm.levelTap(l);
-            double levelV = calm.levelV(l);
+        ComparedLevels levels = calm.levels();
+        int number = levels.lookUp();
+        for (int l = 0; l < number; l++) {
+            SenseTap tap = levels.tap(l);
+            double levelV = levels.levelV(l);
             for (int k = 0; k < pattern.size(); k++) {
                 double startV = tap.voltageV(step.start().points[k]) - levelV;
                 double middleV = tap.voltageV(step.middle().points[k]) - levelV;
