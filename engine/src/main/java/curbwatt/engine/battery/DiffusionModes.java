@@ -135,20 +135,24 @@ public final class DiffusionModes {
 
     /**
      * Moves the bound charges, after a time in which the drive was taken as its mean, by what its swings about the mean add if
-     * they are quick against the time constants.
+     * they are quick against the time constants. The time is taken in slices, one after the other.
      *
      * @param boundAh bound charge of each mode, Ah; overwritten
-     * @param meanAheadAh mean over the time of what had been driven so far above the mean, Ah
-     * @param durationS length of the time, s
-     * @param agoS how long ago it ended, s
+     * @param meanAheadAh mean over each slice of what had been driven so far above the mean, Ah
+     * @param agoS how long ago each slice began, and last how long ago the time ended, s
+     * @param slices number of slices; the arrays may be longer
      */
-    public void lag(double[] boundAh, double meanAheadAh, double durationS, double agoS) {
+    public void lag(double[] boundAh, double[] meanAheadAh, double[] agoS, int slices) {
         for (int m = 0; m < boundAh.length; m++) {
             double timeConstantS = SECONDS_PER_HOUR * timeConstantH[m];
-            boundAh[m] += weight[m]
-                    * meanAheadAh
-                    * Math.expm1(-durationS / timeConstantS)
-                    * (agoS > 0 ? Math.exp(-agoS / timeConstantS) : 1);
+            double kept = Math.exp(-agoS[0] / timeConstantS);
+            double sumAh = 0;
+            for (int i = 0; i < slices; i++) {
+                double keptAfter = Math.exp(-agoS[i + 1] / timeConstantS);
+                sumAh += meanAheadAh[i] * (kept - keptAfter);
+                kept = keptAfter;
+            }
+            boundAh[m] += weight[m] * sumAh;
         }
     }
 

@@ -50,7 +50,7 @@ class DiffusionModesTest {
         modes.advance(averaged, meanA, 10);
         double[] uncorrected = averaged.clone();
 
-        modes.lag(averaged, sum / 10 / 3600, 10, 0);
+        modes.lag(averaged, new double[] {sum / 10 / 3600}, new double[] {10, 0}, 1);
 
         for (int m = 0; m < flashed.length; m++) {
             double off = Math.abs(flashed[m] - uncorrected[m]);

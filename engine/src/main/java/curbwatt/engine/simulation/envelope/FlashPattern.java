@@ -229,9 +229,12 @@ final class FlashPattern {
     }
 
     /** Tells of the segments of a time, the first and the last cut to it. */
-    void tell(double fromS, double toS, SegmentTaker taker) {
+    void tell(double fromS, double toS, Segments told) {
+        if (!told.begin(this, fromS, toS)) {
+            return;
+        }
         if (isSteady()) {
-            taker.take(0, fromS, toS);
+            told.add(0, toS - fromS);
             return;
         }
         seek(fromS);
@@ -241,7 +244,7 @@ final class FlashPattern {
         double atS = fromS;
         while (toS - atS > SAME_TIME_S) {
             double untilS = Math.min(placeTurnS + endS[place], toS);
-            taker.take(lit[place], atS, untilS);
+            told.add(lit[place], untilS - atS);
             atS = untilS;
             place++;
             if (place == lit.length) {

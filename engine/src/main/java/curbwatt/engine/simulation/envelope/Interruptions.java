@@ -16,7 +16,7 @@ import java.util.List;
  * filter has counted in that hour is of no interest but for the last interruption, if the longest stretch without one is shorter
  * than the delay. A combination interrupts a count if its voltage is plainly on the other side of the level throughout the step.
  */
-final class Interruptions implements SegmentTaker {
+final class Interruptions {
 
     private final CalmWatch calm;
     private final List<LevelCount> found = new ArrayList<>();
@@ -26,14 +26,12 @@ final class Interruptions implements SegmentTaker {
     /** Whether it interrupts all counts found. */
     private boolean[] interruptsAll = new boolean[0];
 
+    private final Segments told = new Segments();
     private LongStep step;
     private double marginV;
     private boolean inTime;
     private boolean endsPlainly;
     private double fromS;
-    private double countedS;
-    private double longestS;
-    private boolean any;
 
     Interruptions(CalmWatch calm) {
         this.calm = calm;
@@ -125,18 +123,17 @@ final class Interruptions implements SegmentTaker {
     private boolean comeInTime(LevelCount count) {
         FlashPattern pattern = step.pattern();
         double lookedS = Math.min(step.lengthS(), 2 * pattern.cycleS());
-        countedS = count.countedS();
-        longestS = 0;
-        any = false;
-        pattern.tell(step.startS(), step.startS() + lookedS, this);
+        pattern.tell(step.startS(), step.startS() + lookedS, told);
+        double countedS = count.countedS();
+        double longestS = 0;
+        boolean any = false;
+        for (int s = 0; s < told.size; s++) {
+            boolean interrupted = interrupts[told.combination[s]];
+            any |= interrupted;
+            countedS = interrupted ? 0 : countedS + told.lengthS[s];
+            longestS = Math.max(longestS, countedS);
+        }
         return any && longestS < count.delayS();
-    }
-
-    @Override
-    public void take(int combination, double startS, double endS) {
-        any |= interrupts[combination];
-        countedS = interrupts[combination] ? 0 : countedS + endS - startS;
-        longestS = Math.max(longestS, countedS);
     }
 
     /** Beginning of the last interruption of a step (s). */

@@ -44,6 +44,7 @@ final class LongStep {
     private Stage middle;
     private Stage end;
     private double[] shares = new double[0];
+    private final Segments told = new Segments();
     private double startS;
     private double lengthS;
     private double proposedS = 1;
@@ -272,6 +273,12 @@ final class LongStep {
 
     double share(int combination) {
         return shares[combination];
+    }
+
+    /** The segments of the part of the step that tells how it moves the batteries: all of it, or its first cycle. */
+    Segments telling() {
+        pattern.tell(startS, startS + pattern.tellingS(lengthS), told);
+        return told;
     }
 
     double toleranceV() {

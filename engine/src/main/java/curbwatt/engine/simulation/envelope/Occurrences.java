@@ -8,12 +8,12 @@ import java.util.Arrays;
  * <p>Voltages drift along a long step. Their extremes are those of instants that there were: not that of a combination at the
  * step's end, which was last lit half a minute before.
  */
-final class Occurrences implements SegmentTaker {
+final class Occurrences {
 
     private double[] firstS = new double[0];
     private double[] lastS = new double[0];
     private double[] shares = new double[0];
-    private double wholeS;
+    private final Segments told = new Segments();
 
     /** Looks at a stretch. */
     void look(FlashPattern pattern, double fromS, double toS) {
@@ -27,21 +27,21 @@ final class Occurrences implements SegmentTaker {
         Arrays.fill(lastS, Double.NaN);
         Arrays.fill(shares, 0);
         boolean manyCycles = !pattern.isSteady() && toS - fromS > pattern.cycleS();
-        wholeS = toS - fromS;
-        pattern.tell(fromS, manyCycles ? fromS + pattern.cycleS() : toS, this);
+        pattern.tell(fromS, manyCycles ? fromS + pattern.cycleS() : toS, told);
+        double atS = fromS;
+        for (int s = 0; s < told.size; s++) {
+            int combination = told.combination[s];
+            if (Double.isNaN(firstS[combination])) {
+                firstS[combination] = atS;
+            }
+            atS += told.lengthS[s];
+            lastS[combination] = atS;
+            shares[combination] += told.lengthS[s] / (toS - fromS);
+        }
         if (manyCycles) {
             lookBack(pattern, toS);
             pattern.shares(fromS, toS, shares);
         }
-    }
-
-    @Override
-    public void take(int combination, double fromS, double toS) {
-        if (Double.isNaN(firstS[combination])) {
-            firstS[combination] = fromS;
-        }
-        lastS[combination] = toS;
-        shares[combination] += (toS - fromS) / wholeS;
     }
 
     /** What repeats is lit for the last time in the last of its cycles. */

@@ -19,7 +19,7 @@ import curbwatt.engine.vehicle.BusNode;
  * <p>I is the current and D the drive of the combination then lit. Some 10 µV for 10 A in a clock of a second: the step of
  * the state alone, without it, would put a comparator's crossing into another flash.
  */
-final class Ripple implements SegmentTaker {
+final class Ripple {
 
     private static final double SMALL_AH = 1e-3;
     private static final double SECONDS_PER_HOUR = 3600;
@@ -29,8 +29,6 @@ final class Ripple implements SegmentTaker {
     private double[] transfer = new double[0];
     private LongStep step;
     private double rippleV;
-    private double lowestV;
-    private double highestV;
 
     /** The ripple of the battery at a node. */
     Ripple(BusNode node) {
@@ -51,22 +49,19 @@ final class Ripple implements SegmentTaker {
     /** How far it swings in a step (V). */
     double swingV(LongStep next) {
         begin(next);
-        FlashPattern pattern = step.pattern();
-        if (pattern.isSteady()) {
+        if (step.pattern().isSteady()) {
             return 0;
         }
-        lowestV = 0;
-        highestV = 0;
-        pattern.tell(step.startS(), step.startS() + pattern.tellingS(step.lengthS()), this);
-        rippleV = 0;
+        Segments told = step.telling();
+        double swungV = 0;
+        double lowestV = 0;
+        double highestV = 0;
+        for (int s = 0; s < told.size; s++) {
+            swungV += slopeVPerS[told.combination[s]] * told.lengthS[s];
+            lowestV = Math.min(lowestV, swungV);
+            highestV = Math.max(highestV, swungV);
+        }
         return highestV - lowestV;
-    }
-
-    @Override
-    public void take(int combination, double fromS, double toS) {
-        rippleV += slopeVPerS[combination] * (toS - fromS);
-        lowestV = Math.min(lowestV, rippleV);
-        highestV = Math.max(highestV, rippleV);
     }
 
     private void begin(Stage middle, BatteryWork battery, MeanCurrent mean) {

@@ -3,6 +3,7 @@ package curbwatt.engine.simulation.envelope;
 import curbwatt.engine.simulation.part.Batteries;
 import curbwatt.engine.simulation.part.BatteryWork;
 import curbwatt.engine.simulation.part.NodePoint;
+import java.util.Arrays;
 
 /**
  * How far, on average over a long step, the drive of a battery has run ahead of its mean.
@@ -17,7 +18,7 @@ import curbwatt.engine.simulation.part.NodePoint;
  * <p>as R swings quickly against τ. A step of a few cycles, or over slow clocks, is taken in slices, each with its own R̄. Some
  * 30 µV, if a step ends within a turn of a clock of a second that switches 10 A.
  */
-final class RunAhead implements SegmentTaker {
+final class RunAhead {
 
     private static final double SECONDS_PER_HOUR = 3600;
     private static final double SAME_TIME_S = 1e-6;
@@ -25,10 +26,12 @@ final class RunAhead implements SegmentTaker {
     private static final double SLICE_S = 4;
 
     private double[] driveA = new double[0];
-    /** What has been driven above the mean so far (As). */
-    private double aheadAs;
-    /** Its integral over the time looked at (As·s). */
-    private double areaAsS;
+    private final Segments rest = new Segments();
+    private int slices;
+    /** Mean of the running sum in each slice (Ah). */
+    private double[] meanAheadAh = new double[16];
+    /** How long ago each slice begins, seen from the step's end; the next one begins where it ends (s). */
+    private double[] agoS = new double[17];
 
     /** Moves the batteries, at the end of a step, by what their mean path leaves out. */
     void correct(Batteries batteries, LongStep step) {
@@ -59,54 +62,82 @@ final class RunAhead implements SegmentTaker {
 
     private void correct(BatteryWork battery, LongStep step) {
         FlashPattern pattern = step.pattern();
-        aheadAs = 0;
-        double doneS = 0;
-        if (pattern.tellingS(step.lengthS()) < step.lengthS()) {
-            doneS = pattern.cycleS() * Math.floor(step.lengthS() / pattern.cycleS());
-            overCycles(battery, step, doneS);
+        Segments told = step.telling();
+        slices = 0;
+        agoS[0] = step.lengthS();
+        if (pattern.tellingS(step.lengthS()) == step.lengthS()) {
+            overRest(told, step.lengthS(), 0);
+        } else {
+            double cyclesS = pattern.cycleS() * Math.floor(step.lengthS() / pattern.cycleS());
+            double aheadAs = overCycles(told, pattern.cycleS(), cyclesS);
+            double restS = step.lengthS() - cyclesS;
+            if (restS > SAME_TIME_S) {
+                pattern.tell(step.startS() + cyclesS, step.startS() + step.lengthS(), rest);
+                overRest(rest, restS, aheadAs);
+            }
         }
-        double restS = step.lengthS() - doneS;
-        int slices = restS > SAME_TIME_S ? (int) Math.ceil(restS / SLICE_S) : 0;
-        for (int i = 1; i <= slices; i++) {
-            double lookedS = doneS + i * restS / slices;
-            double fromS = step.startS() + lookedS - restS / slices;
-            double meanAs = meanAs(pattern, fromS, step.startS() + lookedS);
-            battery.lag(meanAs / SECONDS_PER_HOUR, restS / slices, step.lengthS() - lookedS);
-        }
+        battery.lag(meanAheadAh, agoS, slices);
     }
 
     /**
-     * The same over whole cycles: one tells of all, and by how much each goes further ahead, as a step does not end where a
-     * cycle does.
+     * Goes over whole cycles: one tells of all, and by how much each goes further ahead, as a step does not end where a cycle
+     * does. Each slice is half of what is left.
+     *
+     * @return what has been driven above the mean after them (As)
      */
-    private void overCycles(BatteryWork battery, LongStep step, double cyclesS) {
-        double cycleS = step.pattern().cycleS();
-        double meanAs = meanAs(step.pattern(), step.startS(), step.startS() + cycleS);
+    private double overCycles(Segments cycle, double cycleS, double cyclesS) {
+        double aheadAs = 0;
+        double areaAsS = 0;
+        for (int s = 0; s < cycle.size; s++) {
+            double furtherAs = cycle.lengthS[s] * driveA[cycle.combination[s]];
+            areaAsS += cycle.lengthS[s] * (aheadAs + 0.5 * furtherAs);
+            aheadAs += furtherAs;
+        }
         double furtherA = aheadAs / cycleS;
-        double ofACycleAs = meanAs - 0.5 * aheadAs;
+        double ofACycleAs = areaAsS / cycleS - 0.5 * aheadAs;
         double fromS = 0;
         while (fromS < cyclesS) {
             double sliceS = cyclesS - fromS > SLICE_S ? 0.5 * (cyclesS - fromS) : cyclesS - fromS;
-            battery.lag(
-                    (ofACycleAs + furtherA * (fromS + 0.5 * sliceS)) / SECONDS_PER_HOUR,
-                    sliceS,
-                    step.lengthS() - fromS - sliceS);
+            add(ofACycleAs + furtherA * (fromS + 0.5 * sliceS), sliceS);
             fromS += sliceS;
         }
-        aheadAs = furtherA * cyclesS;
+        return furtherA * cyclesS;
     }
 
-    /** Mean of the running sum over a time, from where it stands (As). */
-    private double meanAs(FlashPattern pattern, double fromS, double toS) {
-        areaAsS = 0;
-        pattern.tell(fromS, toS, this);
-        return areaAsS / (toS - fromS);
+    /** Goes over segments one by one, in slices of equal length. */
+    private void overRest(Segments told, double wholeS, double aheadBeforeAs) {
+        double sliceS = wholeS / Math.ceil(wholeS / SLICE_S);
+        double aheadAs = aheadBeforeAs;
+        double areaAsS = 0;
+        double inSliceS = 0;
+        for (int s = 0; s < told.size; s++) {
+            double leftS = told.lengthS[s];
+            double aheadA = driveA[told.combination[s]];
+            while (inSliceS + leftS >= sliceS) {
+                double partS = sliceS - inSliceS;
+                areaAsS += partS * (aheadAs + 0.5 * partS * aheadA);
+                aheadAs += partS * aheadA;
+                add(areaAsS / sliceS, sliceS);
+                leftS -= partS;
+                areaAsS = 0;
+                inSliceS = 0;
+            }
+            areaAsS += leftS * (aheadAs + 0.5 * leftS * aheadA);
+            aheadAs += leftS * aheadA;
+            inSliceS += leftS;
+        }
+        if (inSliceS > SAME_TIME_S) {
+            add(areaAsS / inSliceS, inSliceS);
+        }
     }
 
-    @Override
-    public void take(int combination, double fromS, double toS) {
-        double furtherAs = (toS - fromS) * driveA[combination];
-        areaAsS += (toS - fromS) * (aheadAs + 0.5 * furtherAs);
-        aheadAs += furtherAs;
+    private void add(double meanAs, double durationS) {
+        if (slices == meanAheadAh.length) {
+            meanAheadAh = Arrays.copyOf(meanAheadAh, 2 * slices);
+            agoS = Arrays.copyOf(agoS, 2 * slices + 1);
+        }
+        meanAheadAh[slices] = meanAs / SECONDS_PER_HOUR;
+        agoS[slices + 1] = Math.max(0, agoS[slices] - durationS);
+        slices++;
     }
 }

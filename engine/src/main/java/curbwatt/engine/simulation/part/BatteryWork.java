@@ -85,9 +85,9 @@ public final class BatteryWork {
         modes.advance(boundAh, curve.drive0A(), curve.drive1A() * share, curve.drive2A() * share * share, durationS);
     }
 
-    /** Takes note of when in a time, passed so long ago, was driven what its mean alone has driven so far. */
-    public void lag(double meanAheadAh, double durationS, double agoS) {
-        modes.lag(boundAh, meanAheadAh, durationS, agoS);
+    /** Takes note of when in a time just passed was driven what its mean alone has driven so far. */
+    public void lag(double[] meanAheadAh, double[] agoS, int slices) {
+        modes.lag(boundAh, meanAheadAh, agoS, slices);
     }
 
     /** Sum of the modes' weights: bound charge for each charge drawn in a short time. */
