@@ -24,8 +24,9 @@ public record OddsLimits(OddsResult result) {
         }
         sentences.add("The inputs are drawn independently of each other.");
         sentences.add("The instant until which circuits are to be held moves with the length of the scene.");
-        sentences.add("A trip is a nuisance if the same draw, with no cutoff acting, would have started with the margin"
-                + " asked and kept the charge asked.");
+        sentences.add(
+                "A trip is a nuisance if the same draw, with no cutoff acting, would have started at every moment, with the margin"
+                        + " asked and kept the charge asked.");
         sentences.add(
                 result.plan().sampling() == Sampling.SOBOL
                         ? "Draws: " + result.draws().size() + " of a Sobol sequence in 16 shifted replicates, seed "

@@ -20,20 +20,19 @@ import curbwatt.engine.simulation.part.LoadBank;
 import curbwatt.engine.simulation.record.Recorder;
 import curbwatt.engine.vehicle.Vehicle;
 import java.util.Optional;
+import java.util.function.BooleanSupplier;
 
 /**
  * One run of one scene: everything that changes while time passes is reachable from here.
  *
- * <p>A step goes from one instant at which something switches to the next, or shorter; it is cut at the first instant
- * at
- * which a device acts.
+ * <p>A step goes from one instant at which something switches to the next, or shorter; it is cut at the first instant at which
+ * a device acts.
  */
 final class SceneRun {
 
     private static final double ONE_INSTANT_S = 1e-6;
     private static final int MOST_CUTS = 8;
 
-    private final Vehicle vehicle;
     private final Scene scene;
     private final Recorder recorder;
     private final LoadBank bank;
@@ -44,6 +43,7 @@ final class SceneRun {
     private final EngineWatch watch;
     private final Optional<PackState> pack;
     private final Restart restart;
+    private final EngineControl control;
     private final Settling settling;
     private final Optional<Envelope> envelope;
     private final LongStepView longView;
@@ -59,16 +59,15 @@ final class SceneRun {
             Vehicle vehicle,
             Scene scene,
             FlashLayouts layouts,
-            StepControl control,
+            StepControl fineness,
             Fidelity fidelity,
             Recorder recorder) {
-        this.vehicle = vehicle;
         this.scene = scene;
         this.recorder = recorder;
         bank = new LoadBank(vehicle, layouts);
         engine = new EngineState(vehicle);
         Optional<LinkState> link = vehicle.auxiliary().map(second -> new LinkState(second.link()));
-        stepping = new Stepping(vehicle, scene, control, bank, engine, link);
+        stepping = new Stepping(vehicle, scene, fineness, bank, engine, link);
         book = new RunBook(vehicle, stepping.batteries, bank.circuits, link);
         actions = new Actions(bank, vehicle, link, book);
         watch = new EngineWatch(vehicle.engine(), actions::tap);
@@ -78,6 +77,7 @@ final class SceneRun {
                                 protection, second.installation().name(), stepping.batteries.auxiliary(), book)));
         CrankProbe crank = new CrankProbe(vehicle.starting(), bank.circuits, link);
         restart = new Restart(crank, stepping, book, vehicle.battery().name());
+        control = new EngineControl(vehicle.engine(), engine, stepping, watch, actions, restart, book);
         settling = new Settling(stepping, bank, engine, book);
         envelope = fidelity == Fidelity.RESOLVED
                 ? Optional.empty()
@@ -89,7 +89,7 @@ final class SceneRun {
                         actions,
                         watch,
                         new CalmWatch(bank, actions, link, watch, pack, engine, restart::isPlain),
-                        control.bendV()));
+                        fineness.bendV()));
         view = new StepView(stepping, actions.taps(), actions.cutoffs().stream().findFirst(), book.engine());
         longView = envelope.map(found -> new LongStepView(
                         found,
@@ -101,21 +101,36 @@ final class SceneRun {
                 .orElse(null);
     }
 
+    /** Runs the scene to its end. */
     RunResult run() {
+        return runWhile(() -> true).orElseThrow();
+    }
+
+    /** Runs it to its end, or gives up where the engine would not start any more: empty. */
+    Optional<RunResult> runWhileItStarts() {
+        return runWhile(() -> restart.firstLostS().isEmpty());
+    }
+
+    private Optional<RunResult> runWhile(BooleanSupplier goesOn) {
         for (int i = 0; i < scene.phases().size(); i++) {
             Phase phase = scene.phases().get(i);
             begin(phase, i == 0);
             double endS = scene.startS(i + 1);
-            while (endS - timeS > ONE_INSTANT_S) {
+            while (endS - timeS > ONE_INSTANT_S && goesOn.getAsBoolean()) {
                 if (envelope.isEmpty() || !longStep(envelope.get(), endS)) {
                     step(endS);
                 }
+            }
+            if (!goesOn.getAsBoolean()) {
+                return Optional.empty();
             }
             timeS = endS;
             end(phase, i == scene.phases().size() - 1);
         }
         event(EventKind.SCENE_ENDED, scene.name(), stepping.endV());
-        return book.result(timeS, restart.firstLostS(), watch.raisedS(timeS), watch.raises());
+        return goesOn.getAsBoolean()
+                ? Optional.of(book.result(timeS, restart.firstLostS(), watch.raisedS(timeS), watch.raises()))
+                : Optional.empty();
     }
 
     private void event(EventKind kind, String subject, double voltageV) {
@@ -123,44 +138,11 @@ final class SceneRun {
     }
 
     private void begin(Phase phase, boolean first) {
-        boolean ran = engine.runs();
-        boolean wanted = phase.mode().isRunning();
         event(EventKind.PHASE_BEGAN, phase.name(), stepping.endV());
-        engine.begin(phase, timeS, wanted && (ran || first));
-        if (wanted && !ran && !first) {
-            start(phase.name());
-        } else if (ran && !wanted) {
-            event(EventKind.ENGINE_STOPPED, phase.name(), stepping.endV());
-        }
-        if (!engine.idles()) {
-            releaseIdle();
-        }
-        watch.phaseBegan();
+        control.begin(phase, timeS, first);
         book.begin(new PhaseBook(phase, timeS, engine.runs(), stepping.starterCharge(), engine.capacityA()));
         bank.begin(phase, timeS);
-        engineChanged();
-    }
-
-    /** Cranks the engine, if the battery can. */
-    private boolean start(String subject) {
-        double lowestV = restart.lowestV();
-        boolean starts = restart.starts();
-        event(starts ? EventKind.ENGINE_STARTED : EventKind.ENGINE_DID_NOT_START, subject, lowestV);
-        if (starts) {
-            engine.start(timeS, stepping.batteries.starter().temperatureC());
-            book.engineStarted();
-        }
-        return starts;
-    }
-
-    /** What follows from the engine's running, or its standing. */
-    private void engineChanged() {
-        if (engine.runs()) {
-            actions.engineRuns(timeS, stepping.endV(), stepping.starterCharge());
-            restart.rest();
-        } else {
-            restart.begin(timeS);
-        }
+        control.changed(timeS);
     }
 
     private void end(Phase phase, boolean last) {
@@ -256,43 +238,9 @@ final class SceneRun {
         if (deviceActs) {
             actions.act(timeS, stepping.end, stepping.starterCharge());
         }
-        actOnEngine();
+        control.act(timeS);
         if (!engine.runs()) {
             restart.begin(timeS);
         }
-    }
-
-    /** An engine that does not idle any more is not held at its idle either. */
-    private void releaseIdle() {
-        vehicle.engine().highIdle().ifPresent(control -> {
-            if (engine.holdIdleAt(0)) {
-                event(EventKind.IDLE_RELEASED, control.name(), stepping.endV());
-            }
-        });
-    }
-
-    private void actOnEngine() {
-        vehicle.engine().highIdle().filter(control -> engine.idles()).ifPresent(control -> {
-            double heldRpm = watch.isRaised() ? control.highIdleRpm() : 0;
-            if (engine.holdIdleAt(heldRpm)) {
-                EventKind did = watch.isRaised() ? EventKind.IDLE_RAISED : EventKind.IDLE_RELEASED;
-                event(did, control.name(), stepping.endV());
-            }
-        });
-        vehicle.engine().automaticStart().ifPresent(device -> {
-            if (watch.wantsRunning() && !engine.runs()) {
-                if (start(device.name())) {
-                    engine.runAt(device.idleRpm());
-                    engineChanged();
-                } else {
-                    watch.startFailed(timeS);
-                }
-            } else if (!watch.wantsRunning() && engine.isRunByDevice()) {
-                engine.stop(timeS);
-                releaseIdle();
-                event(EventKind.ENGINE_STOPPED, device.name(), stepping.endV());
-                engineChanged();
-            }
-        });
     }
 }

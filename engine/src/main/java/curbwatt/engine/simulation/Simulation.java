@@ -6,6 +6,7 @@ import curbwatt.engine.simulation.clock.FlashLayouts;
 import curbwatt.engine.simulation.record.Recorder;
 import curbwatt.engine.vehicle.Vehicle;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * A vehicle in a scene, ready to run. A value: running it leaves nothing behind, and the same run gives the same
@@ -57,6 +58,12 @@ public record Simulation(Vehicle vehicle, Scene scene, FlashLayouts layouts) {
     /** Runs it edge by edge, or with steps of another fineness. */
     public RunResult run(Recorder recorder, StepControl control, Fidelity fidelity) {
         return new SceneRun(vehicle, scene, layouts, control, fidelity, recorder).run();
+    }
+
+    /** Runs it as long as the engine would start at every moment; empty: it did not come to the scene's end. */
+    public Optional<RunResult> runWhileItStarts(Recorder recorder) {
+        return new SceneRun(vehicle, scene, layouts, StepControl.usual(), Fidelity.ENVELOPE, recorder)
+                .runWhileItStarts();
     }
 
     @Override

@@ -7,6 +7,7 @@ import curbwatt.engine.verdict.Judge;
 import curbwatt.engine.verdict.Requirement;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * A vehicle in a scene, and what is asked of it.
@@ -41,7 +42,15 @@ public record Question(Simulation simulation, List<Requirement> requirements, Re
 
     /** Runs it, handing each step to a recorder, and judges it. */
     public Answer answer(Recorder recorder) {
-        RunResult result = simulation.run(recorder);
+        return answer(simulation.run(recorder));
+    }
+
+    /** Runs it as long as the engine would start at every moment, and judges it; empty: at some moment it would not. */
+    public Optional<Answer> answerWhileItStarts() {
+        return simulation.runWhileItStarts(onlooker).map(this::answer);
+    }
+
+    private Answer answer(RunResult result) {
         return new Answer(result, new Judge(simulation.vehicle(), simulation.scene(), requirements).judge(result));
     }
 }

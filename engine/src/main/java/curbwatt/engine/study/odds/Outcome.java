@@ -12,7 +12,8 @@ import java.util.OptionalDouble;
  * @param enoughMargin whether that is what the scenario asks for, or where it does not ask, whether there is any
  * @param tripS first opening of any cutoff (s); empty: none opened
  * @param tripped whether a cutoff opened on low voltage
- * @param nuisance whether it did, although nothing that it guards would have been lost without it
+ * @param nuisance whether it did, although without it the engine would have started at every moment and nothing else that it guards
+ *     would have been lost
  */
 public record Outcome(
         boolean met,

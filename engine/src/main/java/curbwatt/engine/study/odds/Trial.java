@@ -51,8 +51,7 @@ record Trial(Question base, List<Input> inputs) {
     Outcome outcome(List<Double> values, Recorder recorder) {
         Question question = question(values);
         Answer answer = question.answer(recorder);
-        boolean tripped = hasTripped(answer);
-        return outcome(answer, tripped && isSafeWithoutCutoff(question));
+        return outcome(answer, hasTripped(answer) && isSafeWithoutCutoff(question));
     }
 
     /** Runs a draw, but leaves open whether a trip was a nuisance: half the work. */
@@ -111,7 +110,7 @@ record Trial(Question base, List<Input> inputs) {
                 && answer.findings(Requirement.WillStart.class).allMatch(Finding::met);
     }
 
-    /** Whether, with no cutoff acting, the same draw would have started and kept its charge as asked. */
+    /** Whether, with no cutoff acting, the same draw would have started at every moment and kept its charge as asked. */
     private static boolean isSafeWithoutCutoff(Question question) {
         Simulation simulation = question.simulation();
         Simulation unguarded = simulation.with(simulation
@@ -119,9 +118,12 @@ record Trial(Question base, List<Input> inputs) {
                 .withCutoffs(simulation.vehicle().cutoffs().stream()
                         .map(cutoff -> cutoff.tripping(NEVER_V, LONGEST_DELAY_S))
                         .toList()));
-        Answer answer = new Question(unguarded, question.requirements()).answer();
-        return enoughMargin(answer)
-                && answer.findings(Requirement.KeepCharge.class).allMatch(Finding::met)
-                && answer.findings(Requirement.KeepAuxiliaryCharge.class).allMatch(Finding::met);
+        return new Question(unguarded, question.requirements(), question.onlooker())
+                .answerWhileItStarts()
+                .filter(answer -> enoughMargin(answer)
+                        && answer.findings(Requirement.KeepCharge.class).allMatch(Finding::met)
+                        && answer.findings(Requirement.KeepAuxiliaryCharge.class)
+                                .allMatch(Finding::met))
+                .isPresent();
     }
 }

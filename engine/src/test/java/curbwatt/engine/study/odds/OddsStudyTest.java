@@ -4,6 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import curbwatt.engine.event.Event;
+import curbwatt.engine.event.EventKind;
+import curbwatt.engine.result.RunResult;
+import curbwatt.engine.simulation.record.Recorder;
 import curbwatt.engine.study.Question;
 import curbwatt.engine.study.RunPool;
 import curbwatt.engine.study.StudyStoppedException;
@@ -108,6 +112,22 @@ class OddsStudyTest {
         assertThat(guarding.nuisance().hits())
                 .as("without the cutoff it would not have started")
                 .isZero();
+    }
+
+    /** A rig that collapses in the night lets the battery recover: a start in the morning does not make the trip a nuisance. */
+    @Test
+    void aTripBeforeACollapseIsNoNuisanceThoughTheBatteryRecovers() {
+        Question night = SteadyTruck.night();
+        RunResult unguarded = night.simulation()
+                .with(night.simulation().vehicle().withCutoffs(List.of()))
+                .run(Recorder.none());
+        assertThat(unguarded.events()).extracting(Event::kind).contains(EventKind.VOLTAGE_COLLAPSED);
+        assertThat(unguarded.crankChecks()).allMatch(check -> check.marginV() > 0);
+
+        OddsPlan plan = only(Input.LOADS, new Spread(Shape.UNIFORM, 1, 1, 0.99, 1.01, ""), 64, Sampling.SOBOL);
+        OddsResult result = run(night, plan, 2);
+        assertThat(result.trips().hits()).isEqualTo(64);
+        assertThat(result.nuisance().hits()).isZero();
     }
 
     @Test

@@ -16,6 +16,7 @@ import curbwatt.engine.scene.Scene;
 import curbwatt.engine.simulation.Simulation;
 import curbwatt.engine.study.Question;
 import curbwatt.engine.study.StudyTruck;
+import curbwatt.engine.vehicle.BatteryInstallation;
 import curbwatt.engine.vehicle.Circuit;
 import curbwatt.engine.vehicle.Vehicle;
 import curbwatt.engine.verdict.Requirement;
@@ -48,6 +49,16 @@ final class SteadyTruck {
         return question(cutoff(11.9), 45, 0.7);
     }
 
+    /** A night that, without the cutoff, would exhaust the battery in half an hour and let it recover until the morning. */
+    static Question night() {
+        Question small = question(cutoff(11.3), 200, 1, 6 * STAY_S);
+        Simulation simulation = small.simulation();
+        BatteryInstallation large = StudyTruck.question().simulation().vehicle().battery();
+        return new Question(
+                simulation.with(simulation.vehicle().withBattery(large)),
+                List.of(small.requirements().get(0)));
+    }
+
     /** The same with a cutoff that knows the time alone. */
     static Question withTimer() {
         LowVoltageCutoff cutoff = cutoff(6);
@@ -72,6 +83,10 @@ final class SteadyTruck {
     }
 
     private static Question question(LowVoltageCutoff cutoff, double currentA, double chargeFraction) {
+        return question(cutoff, currentA, chargeFraction, STAY_S);
+    }
+
+    private static Question question(LowVoltageCutoff cutoff, double currentA, double chargeFraction, double stayS) {
         Vehicle vehicle = StudyTruck.question()
                 .simulation()
                 .vehicle()
@@ -85,11 +100,11 @@ final class SteadyTruck {
                 new InitialState(chargeFraction, 15),
                 List.of(
                         new Phase("Drive", EngineMode.DRIVING, DRIVE_S, 15, EngineSpeed.constant(1800), Set.of()),
-                        new Phase("Stay", EngineMode.OFF, STAY_S, 15, EngineSpeed.constant(700), Set.of("warn"))));
+                        new Phase("Stay", EngineMode.OFF, stayS, 15, EngineSpeed.constant(700), Set.of("warn"))));
         return new Question(
                 Simulation.of(vehicle, scene),
                 List.of(
-                        new Requirement.HoldCircuits(Set.of("warning"), DRIVE_S + STAY_S),
+                        new Requirement.HoldCircuits(Set.of("warning"), DRIVE_S + stayS),
                         new Requirement.WillStart(0.2)));
     }
 }
