@@ -120,12 +120,12 @@ class RosterStudyTest {
         assertThat(study(EASY, 14)).isEqualTo(study(EASY, 14));
     }
 
-    /** Steps of half an hour against steps of half a minute at half the tolerance: charge to 5e-6 of the capacity. */
+    /** Steps of half an hour against a hundredth of the tolerance: charge to 5e-6 of the capacity. */
     @Test
     void longStepsKeepTheCharge() {
         Roster roster = Duty.roster(14, HARD, EASY, EASY, EASY, PARKED, PARKED, PARKED);
         RosterStudy study = new RosterStudy(Duty.truck(), roster);
-        RosterResult fine = study.run(Recorder.none(), new StepControl(1e-3, 1e-6, 15));
+        RosterResult fine = study.run(Recorder.none(), new StepControl(5e-5, 1e-7, 15));
         RosterResult coarse = study.run();
         assertThat(coarse.run().steps()).isLessThan(fine.run().steps() / 3);
         for (int i = 0; i < 14; i++) {
@@ -142,7 +142,7 @@ class RosterStudyTest {
         Roster roster = Duty.roster(24, HARD);
         RosterStudy study = new RosterStudy(Duty.truck(), roster);
         List<Event> fine = trips(
-                study.run(Recorder.none(), new StepControl(1e-3, 1e-6, 15)).run());
+                study.run(Recorder.none(), new StepControl(5e-5, 1e-7, 15)).run());
         List<Event> coarse = trips(study.run().run());
         assertThat(coarse).hasSameSizeAs(fine).isNotEmpty();
         for (int i = 0; i < fine.size(); i++) {

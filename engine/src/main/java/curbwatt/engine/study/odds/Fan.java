@@ -1,9 +1,11 @@
 package curbwatt.engine.study.odds;
 
-import java.util.ArrayList;
-import java.util.Arrays;
+import curbwatt.engine.study.RunPool;
+import curbwatt.engine.study.StudyWatch;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.stat.descriptive.rank.Percentile;
 
 /**
@@ -40,26 +42,27 @@ public record Fan(double stretchS, List<Stretch> stretches) {
     }
 
     /** The fan of courses; stretches that no run reaches are left out. */
-    static Fan of(List<Course> courses, int stretches, double stretchS) {
-        List<Stretch> all = new ArrayList<>();
-        for (int i = 0; i < stretches; i++) {
-            int place = i;
-            List<Course> there =
-                    courses.stream().filter(course -> course.reaches(place)).toList();
-            if (!there.isEmpty()) {
-                all.add(new Stretch(
-                        (i + 1) * stretchS,
+    static Fan of(List<Course> courses, int stretches, double stretchS, RunPool pool) {
+        List<Integer> places = IntStream.range(0, stretches).boxed().toList();
+        List<Optional<Stretch>> all =
+                pool.each(places, place -> stretch(courses, place, (place + 1) * stretchS), StudyWatch.none());
+        return new Fan(stretchS, all.stream().flatMap(Optional::stream).toList());
+    }
+
+    private static Optional<Stretch> stretch(List<Course> courses, int place, double endS) {
+        List<Course> there =
+                courses.stream().filter(course -> course.reaches(place)).toList();
+        return there.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Stretch(
+                        endS,
                         there.size(),
                         quantiles(there, course -> course.lowestV(place)),
                         quantiles(there, course -> course.chargeFraction(place))));
-            }
-        }
-        return new Fan(stretchS, all);
     }
 
     private static List<Double> quantiles(List<Course> courses, ToDoubleFunction<Course> figure) {
         double[] values = courses.stream().mapToDouble(figure).toArray();
-        Arrays.sort(values);
         Percentile percentile = new Percentile().withEstimationType(Percentile.EstimationType.R_7);
         percentile.setData(values);
         return PERCENTS.stream().map(percentile::evaluate).toList();

@@ -71,7 +71,7 @@ public record OddsStudy(Question base, OddsPlan plan) {
                 draws,
                 ranking.ofHold(),
                 ranking.ofStart(),
-                Fan.of(traces.stream().flatMap(trace -> trace.course().stream()).toList(), STRETCHES, stretchS),
+                Fan.of(traces.stream().flatMap(trace -> trace.course().stream()).toList(), STRETCHES, stretchS, pool),
                 traces.size());
     }
 
