@@ -1,6 +1,7 @@
 package curbwatt.engine.simulation.envelope;
 
 import curbwatt.engine.simulation.network.SenseTap;
+import curbwatt.engine.simulation.part.NodePoint;
 import curbwatt.engine.simulation.part.OperatingPoint;
 import curbwatt.engine.simulation.part.Parabola;
 import java.util.List;
@@ -21,6 +22,7 @@ final class Stretch {
     private double startS;
     private double endS;
     private double chargeStartFraction;
+    private boolean oneWay;
 
     Stretch(Envelope envelope, int circuits, List<SenseTap> taps) {
         this.envelope = envelope;
@@ -38,6 +40,7 @@ final class Stretch {
         step.at(toS - Envelope.BEFORE_EDGE_S, end);
         if (fromS == step.startS()) {
             readings.take(step.states().start);
+            oneWay = isOneWay(step);
         }
         chargeStartFraction = readings.charge();
         averages.clear();
@@ -49,9 +52,11 @@ final class Stretch {
             double share = occurrences.share(k);
             if (share > 0) {
                 averages.add(mean, step.start().points[k], step.middle().points[k], step.end().points[k], share);
-                addBatteries(k, fromS, share / 6);
-                addBatteries(k, 0.5 * (fromS + toS), 4 * share / 6);
-                addBatteries(k, toS, share / 6);
+                if (!oneWay) {
+                    addBatteries(k, fromS, share / 6);
+                    addBatteries(k, 0.5 * (fromS + toS), 4 * share / 6);
+                    addBatteries(k, toS, share / 6);
+                }
             }
             if (occurrences.occurs(k)
                     && averages.mayNote(step.start().points[k], step.middle().points[k], step.end().points[k])) {
@@ -60,11 +65,40 @@ final class Stretch {
                 note(k, occurrences.lastS(k));
             }
         }
+        if (oneWay) {
+            averages.addBatteries(averages.mean.starter.batteryA(), averages.mean.equipment.batteryA(), 1);
+        }
         if (share(toS) > 1 - SAME_SHARE) {
             readings.take(step.states().end);
         } else {
             readings.pass(averages.mean, toS - fromS, step.states().at(share(toS)));
         }
+    }
+
+    /** Whether no battery changes between giving and taking within the step: then the mean says what it gave or took. */
+    private static boolean isOneWay(LongStep step) {
+        double lowA = 0;
+        double highA = 0;
+        double equipmentLowA = 0;
+        double equipmentHighA = 0;
+        for (int k = 0; k < step.pattern().size(); k++) {
+            OperatingPoint first = step.start().points[k];
+            OperatingPoint middle = step.middle().points[k];
+            OperatingPoint last = step.end().points[k];
+            lowA = Math.min(lowA, lowA(first.starter, middle.starter, last.starter));
+            highA = Math.max(highA, highA(first.starter, middle.starter, last.starter));
+            equipmentLowA = Math.min(equipmentLowA, lowA(first.equipment, middle.equipment, last.equipment));
+            equipmentHighA = Math.max(equipmentHighA, highA(first.equipment, middle.equipment, last.equipment));
+        }
+        return lowA * highA == 0 && equipmentLowA * equipmentHighA == 0;
+    }
+
+    private static double lowA(NodePoint first, NodePoint middle, NodePoint last) {
+        return Parabola.floor(first.batteryA(), middle.batteryA(), last.batteryA());
+    }
+
+    private static double highA(NodePoint first, NodePoint middle, NodePoint last) {
+        return Parabola.ceiling(first.batteryA(), middle.batteryA(), last.batteryA());
     }
 
     private void addBatteries(int k, double timeS, double weight) {
