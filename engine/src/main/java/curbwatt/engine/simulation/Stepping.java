@@ -4,6 +4,7 @@ import curbwatt.engine.scene.Scene;
 import curbwatt.engine.simulation.network.Network;
 import curbwatt.engine.simulation.network.NodeSolver;
 import curbwatt.engine.simulation.part.Batteries;
+import curbwatt.engine.simulation.part.BatteryWork;
 import curbwatt.engine.simulation.part.EngineState;
 import curbwatt.engine.simulation.part.LinkState;
 import curbwatt.engine.simulation.part.LoadBank;
@@ -21,6 +22,7 @@ final class Stepping {
     final Batteries batteries;
     final OperatingPoint start;
     final OperatingPoint end;
+    private final OperatingPoint middle;
     private final Network network;
     private final Batteries trial;
     private final EngineState engine;
@@ -41,6 +43,7 @@ final class Stepping {
         network = new Network(bank.circuits, link.orElse(null));
         start = new OperatingPoint(bank.circuits.size());
         end = new OperatingPoint(bank.circuits.size());
+        middle = new OperatingPoint(bank.circuits.size());
         end.starter.nodeV = batteries.starter().idleV();
         end.equipment.nodeV = batteries.areTwo() ? batteries.auxiliary().idleV() : 0;
     }
@@ -59,12 +62,12 @@ final class Stepping {
         double lengthS = Math.min(longestS, proposedS);
         while (true) {
             boolean solved = solveEnd(timeS, lengthS);
-            double used = solved ? used(lengthS) : Double.POSITIVE_INFINITY;
+            double used = solved ? used(timeS, lengthS) : Double.POSITIVE_INFINITY;
             if (used <= 1 || lengthS <= StepControl.SHORTEST_S) {
                 if (!solved) {
                     end.takeFrom(start);
                 }
-                if (lengthS == proposedS || used > 0.4) {
+                if (lengthS == proposedS || used > StepControl.MAY_GROW) {
                     proposedS = control.next(lengthS, used);
                 }
                 return lengthS;
@@ -74,27 +77,43 @@ final class Stepping {
         }
     }
 
-    private double used(double lengthS) {
-        double used = control.used(
-                lengthS, start.starter, end.starter, batteries.starter().battery.capacityAh());
-        return batteries.areTwo()
+    /** Share of what is allowed that the step uses, by what changes in it; if that is too much, by how straight it runs. */
+    private double used(double timeS, double lengthS) {
+        double moved = control.usedByCharge(lengthS, start.starter, end.starter, capacityAh(batteries.starter()));
+        double changed = control.usedByChange(start.starter, end.starter);
+        if (batteries.areTwo()) {
+            moved = Math.max(
+                    moved,
+                    control.usedByCharge(lengthS, start.equipment, end.equipment, capacityAh(batteries.auxiliary())));
+            changed = Math.max(changed, control.usedByChange(start.equipment, end.equipment));
+        }
+        if (moved > 1 || changed < StepControl.MAY_GROW) {
+            return Math.max(moved, changed);
+        }
+        double bent = changed <= StepControl.MOST_CHANGES && solve(timeS, 0.5 * lengthS, middle)
                 ? Math.max(
-                        used,
-                        control.used(
-                                lengthS,
-                                start.equipment,
-                                end.equipment,
-                                batteries.auxiliary().battery.capacityAh()))
-                : used;
+                        control.usedByBend(start.starter, middle.starter, end.starter),
+                        control.usedByBend(start.equipment, middle.equipment, end.equipment))
+                : Double.POSITIVE_INFINITY;
+        return Math.max(moved, Math.min(changed, Math.max(bent, changed / StepControl.MOST_CHANGES)));
+    }
+
+    private static double capacityAh(BatteryWork work) {
+        return work.battery.capacityAh();
     }
 
     /** Solves the end of a step; false: it has no operating point. */
     boolean solveEnd(double timeS, double lengthS) {
+        return solve(timeS, lengthS, end);
+    }
+
+    private boolean solve(double timeS, double lengthS, OperatingPoint solution) {
         trial.takeFrom(batteries);
         trial.advance(start, lengthS);
-        end.takeFrom(start);
+        solution.takeFrom(start);
         // a hair before the end: a switching at the end belongs to the next step
-        return network.solve(trial, engine, Math.max(timeS, timeS + lengthS - 2e-6), end) == NodeSolver.Outcome.SOLVED;
+        return network.solve(trial, engine, Math.max(timeS, timeS + lengthS - 2e-6), solution)
+                == NodeSolver.Outcome.SOLVED;
     }
 
     /** Cuts the step to a share of itself. */

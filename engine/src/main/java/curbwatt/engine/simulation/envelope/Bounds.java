@@ -108,18 +108,18 @@ final class Bounds {
         Filter filter = filters[i];
         CutoffState cutoff = actions.cutoffs().get(i);
         double heldV = heldV(i, step);
-        if (!step.pattern().repeats()) {
-            calm.endReadingV[i] = filter.follow(step, share, tap, errorV, heldV);
-            calm.lowestReadingV[i] = filter.lowestV() - marginV;
-            calm.highestReadingV[i] = filter.highestV() + marginV;
-            return;
-        }
         // what goes in bounds what comes out
         double leastV = Math.min(heldV, tap.voltageV(calm.lowest) + errorV);
         double mostV = Math.max(heldV, tap.voltageV(calm.highest) + errorV);
         if (!cutoff.comparesWithin(leastV, mostV)) {
             calm.lowestReadingV[i] = leastV;
             calm.highestReadingV[i] = mostV;
+            return;
+        }
+        if (!step.pattern().repeats()) {
+            filter.follow(step, 0, share, tap, errorV, heldV);
+            calm.lowestReadingV[i] = filter.lowestV() - marginV;
+            calm.highestReadingV[i] = filter.highestV() + marginV;
             return;
         }
         filter.look(step, 0, tap, errorV);
@@ -185,14 +185,14 @@ final class Bounds {
         highest.mainA = Math.max(highest.mainA, highA);
     }
 
-    /** What cutoffs read after a part of the step, from one share to another; of one looked at, where flashes do not repeat. */
+    /** What cutoffs read after a part of the step, from one share to another. */
     void readAt(LongStep step, double fromShare, double toShare) {
         step.at(step.startS() + toShare * step.lengthS() - Envelope.BEFORE_EDGE_S, end);
         for (int i = 0; i < filters.length; i++) {
             double errorV = actions.cutoffs().get(i).settings.sensorErrorV();
             if (filters[i] == null) {
                 calm.endReadingV[i] = actions.tap(i).voltageV(end) + errorV;
-            } else if (step.pattern().repeats()) {
+            } else {
                 calm.endReadingV[i] = filters[i].endV(step, fromShare, toShare, actions.tap(i), errorV, heldV(i, step));
             }
         }

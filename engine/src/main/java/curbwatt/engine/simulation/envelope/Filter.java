@@ -14,6 +14,8 @@ final class Filter {
 
     /** What is left of this share of a volt is nothing. */
     private static final double NOTHING = 1e-12;
+    /** Time constants in which that is what is left. */
+    private static final double FORGETS_IN = 28;
 
     private static final double SAME_TIME_S = 1e-9;
 
@@ -78,25 +80,26 @@ final class Filter {
     }
 
     /**
-     * Follows the waveform itself from the start of a step to a share of it, as it does not repeat; {@link #lowestV} and
+     * Follows the waveform itself from one share of a step to another, as it does not repeat; {@link #lowestV} and
      * {@link #highestV} are those on the way.
      *
-     * @param heldV what the output is at the start (V)
-     * @return what it is at the end (V)
+     * @param heldV what the output is at first (V)
+     * @return what it is at last (V)
      */
-    double follow(LongStep step, double share, SenseTap tap, double errorV, double heldV) {
+    double follow(LongStep step, double fromShare, double toShare, SenseTap tap, double errorV, double heldV) {
         layParabolas(step, tap, errorV);
         lowestV = heldV;
         highestV = heldV;
         double outputV = heldV;
         double startS = step.startS();
-        double endS = startS + share * step.lengthS();
-        double atS = startS;
+        double fromS = startS + fromShare * step.lengthS();
+        double endS = startS + toShare * step.lengthS();
+        double atS = fromS;
         pattern.seek(atS);
         while (endS - atS > 1e-6) {
             double toS = Math.min(pattern.endS(), endS);
             double inV = inV(pattern.combination(), (0.5 * (atS + toS) - startS) / step.lengthS());
-            boolean whole = atS > startS && toS < endS;
+            boolean whole = atS > fromS && toS < endS;
             double keep = whole ? keeps[pattern.segment()] : Math.exp((atS - toS) / timeConstantS);
             outputV = inV + (outputV - inV) * keep;
             lowestV = Math.min(lowestV, outputV);
@@ -144,11 +147,16 @@ final class Filter {
     }
 
     /**
-     * What the output is at a share of a step whose pattern repeats.
+     * What the output is at a share of a step.
      *
      * @param heldV what it is at an earlier share (V)
      */
     double endV(LongStep step, double fromShare, double share, SenseTap tap, double errorV, double heldV) {
+        if (!pattern.repeats()) {
+            // whatever it was so long before has died away
+            double lastShare = share - FORGETS_IN * timeConstantS / step.lengthS();
+            return follow(step, Math.max(fromShare, lastShare), share, tap, errorV, heldV);
+        }
         double keep = Math.exp((fromShare - share) * step.lengthS() / timeConstantS);
         double offV = keep < NOTHING ? 0 : heldV - settledV(step, fromShare, tap, errorV);
         return settledV(step, share, tap, errorV) + offV * keep;
