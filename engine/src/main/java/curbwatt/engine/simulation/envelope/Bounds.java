@@ -19,6 +19,9 @@ import java.util.List;
  */
 final class Bounds {
 
+    /** By how much a filter's extremes may be off where their drift is taken as that of the mean, as a share of the drift. */
+    private static final double DRIFT_SHARE = 0.1;
+
     private final Actions actions;
     private final CalmWatch calm;
     private final Filter[] filters;
@@ -31,6 +34,8 @@ final class Bounds {
     private double swingV;
     /** By how much a voltage may be off its parabola (V). */
     private double marginV;
+    /** Share of the part looked at at which the band of a filter's readings first meets a level. */
+    private double meets;
 
     Bounds(Actions actions, CalmWatch calm, int circuits) {
         this.actions = actions;
@@ -69,6 +74,7 @@ final class Bounds {
             lookAtSwing(step);
         }
         marginV = step.toleranceV() + 2 * swingV;
+        meets = 1;
         clear(calm.lowest, Double.POSITIVE_INFINITY);
         clear(calm.highest, Double.NEGATIVE_INFINITY);
         for (int k = 0; k < step.pattern().size(); k++) {
@@ -126,17 +132,34 @@ final class Bounds {
         double lowV = filter.lowestV();
         double highV = filter.highestV();
         filter.look(step, 0.5 * share, tap, errorV);
-        double bentV = Math.abs(filter.lowestV() - lowV);
-        lowV = Math.min(lowV, filter.lowestV());
-        highV = Math.max(highV, filter.highestV());
+        double middleLowV = filter.lowestV();
+        double middleHighV = filter.highestV();
         filter.look(step, share, tap, errorV);
-        bentV = Math.abs(filter.lowestV() - lowV) + bentV;
-        lowV = Math.min(lowV, filter.lowestV());
-        highV = Math.max(highV, filter.highestV());
-        double bandV = marginV + 0.1 * bentV;
+        double endLowV = filter.lowestV();
+        double endHighV = filter.highestV();
+        double bentV = Math.abs(middleLowV - lowV) + Math.abs(endLowV - Math.min(lowV, middleLowV));
+        double bandV = marginV + DRIFT_SHARE * bentV;
         double offV = heldV - filter.settledV(step, 0, tap, errorV);
-        calm.lowestReadingV[i] = lowV - bandV + Math.min(0, offV);
-        calm.highestReadingV[i] = highV + bandV + Math.max(0, offV);
+        calm.lowestReadingV[i] = Math.min(lowV, Math.min(middleLowV, endLowV)) - bandV + Math.min(0, offV);
+        calm.highestReadingV[i] = Math.max(highV, Math.max(middleHighV, endHighV)) + bandV + Math.max(0, offV);
+        for (int t = 0; t < cutoff.pendingTimers(); t++) {
+            double levelV = cutoff.pendingTimer(t).levelV();
+            double marginUpV = marginV + Math.max(0, offV);
+            double marginDownV = marginV - Math.min(0, offV);
+            meets = Math.min(meets, meets(levelV + marginDownV - lowV, middleLowV - lowV, endLowV - lowV));
+            meets = Math.min(meets, meets(levelV - marginUpV - highV, middleHighV - highV, endHighV - highV));
+        }
+    }
+
+    /** Share at which what drifts by so much till the middle and the end comes to a level that is so far away. */
+    private static double meets(double awayV, double middleDriftV, double endDriftV) {
+        double wider = 1 + DRIFT_SHARE;
+        return Parabola.zero(-awayV, wider * middleDriftV - awayV, wider * endDriftV - awayV, 0);
+    }
+
+    /** Share of the part looked at at which the readings of a filter first come near a level, as far as is known; 1: nowhere. */
+    double meets() {
+        return meets;
     }
 
     /** By how much a voltage may be off its parabola in the step looked at (V). */

@@ -19,11 +19,14 @@ final class DevicePass {
     /** Turns of the slowest clock walked through before calm is looked for again; twice as many each time that there was none. */
     private static final double FEWEST_WALKED_TURNS = 16;
     /** Share of the usual tolerance that a voltage has where devices look at it. */
-    private static final double FINE = 0.02;
+    private static final double FINE = 0.1;
     /** A delay that ends is left to the time loop from this long before (s). */
     private static final double BEFORE_S = 1e-3;
     /** Times this near are the same: the sum of a start and a length is rounded (s). */
     private static final double SAME_TIME_S = 1e-9;
+
+    /** Share of the way to a level that is taken at once. */
+    private static final double BEFORE_MEETING = 0.99;
 
     private final Reach reach;
     private final LongStep step;
@@ -78,14 +81,9 @@ final class DevicePass {
                     : untilInterrupted(timeS, shortestS);
         }
         double partS = lengthS;
-        if (calmS == 0 && isCalmAtStart(timeS)) {
-            while (calmS == 0 && 0.5 * partS > 2 * shortestS) {
-                partS *= 0.5;
-                bounds.look(step, partS / lengthS);
-                calmS = calmForS(timeS);
-            }
-            // a level is near: the next step will hardly be longer
-            step.propose(partS);
+        if (calmS == 0) {
+            partS = calmPartS(timeS, lengthS, shortestS);
+            calmS = partS < lengthS ? calmForS(timeS) : 0;
         }
         if (calmS - BEFORE_S > shortestS) {
             partS = Math.min(partS, calmS - BEFORE_S);
@@ -146,6 +144,32 @@ final class DevicePass {
         step.at(endS - Envelope.BEFORE_EDGE_S, last);
         calm.advanceInterrupted(timeS, endS, first, last, interruptions.found());
         return endS - timeS;
+    }
+
+    /** Looks for a shorter part of the step that is calm (s); the whole: none. */
+    private double calmPartS(double timeS, double lengthS, double shortestS) {
+        double share = bounds.meets() < 1 ? BEFORE_MEETING * bounds.meets() : 1;
+        boolean found = share < 1 && isCalmUntil(timeS, share, lengthS, shortestS);
+        if (!found && isCalmAtStart(timeS)) {
+            do {
+                share *= 0.5;
+                found = isCalmUntil(timeS, share, lengthS, shortestS);
+            } while (!found && share * lengthS > 2 * shortestS);
+        }
+        if (found) {
+            // a level is near: the next step will hardly be longer, unless it is walked through
+            step.propose(Math.max(
+                    share * lengthS, FEWEST_WALKED_TURNS * step.pattern().slowestS()));
+        }
+        return found ? share * lengthS : lengthS;
+    }
+
+    private boolean isCalmUntil(double timeS, double share, double lengthS, double shortestS) {
+        if (share * lengthS <= 2 * shortestS) {
+            return false;
+        }
+        bounds.look(step, share);
+        return calmForS(timeS) > 0;
     }
 
     /** Whether a shorter step could be calm at all. */

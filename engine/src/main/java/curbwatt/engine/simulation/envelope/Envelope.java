@@ -10,6 +10,7 @@ import curbwatt.engine.simulation.part.EngineState;
 import curbwatt.engine.simulation.part.LoadBank;
 import curbwatt.engine.simulation.part.OperatingPoint;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /**
  * Decides when a long step may be taken, and of which reach.
@@ -32,9 +33,12 @@ public final class Envelope {
     private final LoadBank bank;
     private final Batteries batteries;
     private final Stride near;
-    private final Stride far;
+    private final Supplier<Stride> farther;
     private final LongStepEntry entry;
     private final RunAhead runAhead = new RunAhead();
+    /** The stride over slow clocks; null as long as there have been none. */
+    private Stride far;
+
     private Stride taken;
     private long seenChanges = -1;
     private double notBeforeS;
@@ -65,7 +69,7 @@ public final class Envelope {
             return new Stride(reach, bank, engine, calm, step, pass);
         };
         near = strides.apply(Reach.near());
-        far = strides.apply(Reach.far());
+        farther = () -> strides.apply(Reach.far());
         taken = near;
         entry = new LongStepEntry(batteries, engine, circuits);
     }
@@ -73,7 +77,9 @@ public final class Envelope {
     /** Something has happened that the loads do not know of: what is being followed begins anew. */
     public void interrupt() {
         near.interrupt();
-        far.interrupt();
+        if (far != null) {
+            far.interrupt();
+        }
     }
 
     /**
@@ -86,7 +92,9 @@ public final class Envelope {
         if (bank.changes() != seenChanges) {
             seenChanges = bank.changes();
             near.forget();
-            far.forget();
+            if (far != null) {
+                far.forget();
+            }
             notBeforeS = bank.changedS() + bank.longestSurgeS();
             farNotBeforeS = notBeforeS;
             farWaitS = 0;
@@ -134,6 +142,9 @@ public final class Envelope {
         near.look(timeS);
         if (near.edgedLoads() == 0) {
             return false;
+        }
+        if (far == null) {
+            far = farther.get();
         }
         far.look(timeS);
         return far.edgedLoads() < near.edgedLoads();

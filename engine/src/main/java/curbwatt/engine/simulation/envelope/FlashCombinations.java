@@ -6,6 +6,7 @@ import curbwatt.engine.simulation.part.CircuitState;
 import curbwatt.engine.simulation.part.LoadBank;
 import curbwatt.engine.simulation.part.LoadState;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -186,19 +187,27 @@ final class FlashCombinations {
         }
         List<CircuitState> varied = varied();
         DistinctDraws draws = drawn.computeIfAbsent(otherFactors, absent -> new DistinctDraws());
-        int[] combinations = draws.places(
-                layout.codes,
-                code -> varied.stream()
-                        .map(circuit -> circuit.drawing(load -> factor(load, code)))
-                        .toArray(CircuitDraw[]::new));
+        int[] combinations = draws.places(layout.codes, code -> drawing(varied, code));
         return new FlashPattern(
                 new FlashPattern.Layout(cycleNs, repeats, slowestNs()), layout, combinations, draws.distinct(), varied);
     }
 
     private List<CircuitState> varied() {
-        return bank.circuits.stream()
-                .filter(circuit -> circuit.loads.stream().anyMatch(places::containsKey))
-                .toList();
+        List<CircuitState> varied = new ArrayList<>();
+        for (CircuitState circuit : bank.circuits) {
+            if (!Collections.disjoint(circuit.loads, places.keySet())) {
+                varied.add(circuit);
+            }
+        }
+        return varied;
+    }
+
+    private CircuitDraw[] drawing(List<CircuitState> circuits, long code) {
+        CircuitDraw[] draws = new CircuitDraw[circuits.size()];
+        for (int c = 0; c < draws.length; c++) {
+            draws[c] = circuits.get(c).drawing(load -> factor(load, code));
+        }
+        return draws;
     }
 
     /** Multiple of its rated current that a load draws in a combination. */

@@ -28,9 +28,6 @@ final class LongStep {
     private static final double FAR_TOO_LONG = 1e6;
 
     private static final double QUARTER = 0.25;
-    private static final double SHRINKS_AT_MOST = 0.2;
-    private static final double GROWS_AT_MOST = 3;
-    private static final double SAFETY = 0.8;
 
     private final Network network;
     private final EngineState engine;
@@ -47,7 +44,7 @@ final class LongStep {
     private final Segments told = new Segments();
     private double startS;
     private double lengthS;
-    private double proposedS = 1;
+    private final StepLength length = new StepLength();
     /** Length of the step before, if this one goes on from it; otherwise 0 (s). */
     private double lastS;
 
@@ -89,7 +86,7 @@ final class LongStep {
     /** Something happened since the last step: nothing of it goes on. */
     void interrupt(double firstS) {
         goesOn = false;
-        proposedS = firstS;
+        length.begin(firstS);
     }
 
     /** Whether the next step begins where this one ended, with nothing between. */
@@ -121,7 +118,7 @@ final class LongStep {
             end.guess(start);
         }
         moved.keepCurrents();
-        return find(Math.min(longestS, Math.max(proposedS, shortestS)), shortestS);
+        return find(Math.min(longestS, Math.max(length.proposedS(), shortestS)), shortestS);
     }
 
     /** Takes the same step again, shorter, after the devices were shown it up to there. */
@@ -137,7 +134,7 @@ final class LongStep {
 
     /** Lets the next step begin with no more than a length (s). */
     void propose(double atMostS) {
-        proposedS = Math.min(proposedS, atMostS);
+        length.propose(atMostS);
     }
 
     /** Makes the step found as exact as a share of the tolerance asks, shorter where it must be; its length (s). */
@@ -156,13 +153,10 @@ final class LongStep {
             double used = used(tryS);
             if (used <= 1) {
                 goesOn = true;
-                if (tryS >= proposedS || used > SAFETY) {
-                    proposedS = tryS * Math.min(GROWS_AT_MOST, SAFETY / Math.cbrt(Math.max(used, 1e-6)));
-                }
+                length.accept(tryS, used, tolerance);
                 return tryS;
             }
-            tryS *= Math.max(SHRINKS_AT_MOST, Math.min(0.7, SAFETY / Math.cbrt(used)));
-            proposedS = tryS;
+            tryS = length.shorter(tryS, used);
         }
         goesOn = false;
         return 0;
@@ -186,7 +180,7 @@ final class LongStep {
             movedShare = moved.fit(start, middle, end);
             bentShare = -1;
         }
-        if (movedShare > tolerance * SAME_STATE || moved.passFull()) {
+        if (movedShare > tolerance * SAME_STATE || moved.passFull(start)) {
             return FAR_TOO_LONG;
         }
         bentShare = bentShare < 0 ? bent() : bentShare;

@@ -3,6 +3,7 @@ package curbwatt.engine.simulation.envelope;
 import curbwatt.engine.simulation.part.Batteries;
 import curbwatt.engine.simulation.part.BatteryWork;
 import curbwatt.engine.simulation.part.EngineState;
+import curbwatt.engine.simulation.part.OperatingPoint;
 
 /** The batteries at the middle and the end of a long step, moved there by the mean currents along it. */
 final class MovedBatteries {
@@ -61,11 +62,22 @@ final class MovedBatteries {
         return Math.abs(Currents.outOfReachAh(battery) - beforeAh) / battery.battery.capacityAh();
     }
 
-    /** Whether one becomes full, or ceases to be: a full battery stops charging in an instant, and no parabola goes past that. */
-    boolean passFull() {
-        return start.starter().isFull() != end.starter().isFull()
-                || (start.areTwo()
-                        && start.auxiliary().isFull() != end.auxiliary().isFull());
+    /**
+     * Whether one becomes full, or ceases to be: a full battery stops charging in an instant, and no parabola goes past that.
+     * One that begins full and only discharges has nothing to stop.
+     */
+    boolean passFull(Stage first) {
+        boolean starterPasses = start.starter().isFull() != end.starter().isFull();
+        boolean auxiliaryPasses =
+                start.areTwo() && start.auxiliary().isFull() != end.auxiliary().isFull();
+        boolean starterCharges = false;
+        boolean auxiliaryCharges = false;
+        for (OperatingPoint point : first.points) {
+            starterCharges |= point.starter.mainA <= 0;
+            auxiliaryCharges |= point.equipment.mainA <= 0;
+        }
+        return (starterPasses && (end.starter().isFull() || starterCharges))
+                || (auxiliaryPasses && (end.auxiliary().isFull() || auxiliaryCharges));
     }
 
     /** The batteries at a share of the step; valid until asked again. */

@@ -8,6 +8,7 @@ import curbwatt.engine.simulation.network.SenseTap;
 import curbwatt.engine.simulation.part.CircuitState;
 import curbwatt.engine.simulation.part.EngineState;
 import curbwatt.engine.simulation.part.OperatingPoint;
+import curbwatt.engine.simulation.part.Parabola;
 import java.util.List;
 
 /**
@@ -156,26 +157,10 @@ final class Walk {
                 if (Math.abs(presentV) <= swingV) {
                     return after;
                 }
-                first = Math.min(first, root(startV - swingV, middleV - swingV, endV - swingV, after));
-                first = Math.min(first, root(startV + swingV, middleV + swingV, endV + swingV, after));
+                first = Math.min(first, Parabola.zero(startV - swingV, middleV - swingV, endV - swingV, after));
+                first = Math.min(first, Parabola.zero(startV + swingV, middleV + swingV, endV + swingV, after));
             }
         }
         return first;
-    }
-
-    /** First zero after a share of the parabola through three values; 1: none. */
-    private static double root(double start, double middle, double end, double after) {
-        double linear = -3 * start + 4 * middle - end;
-        double square = 2 * start - 4 * middle + 2 * end;
-        double discriminant = linear * linear - 4 * square * start;
-        if (!(discriminant >= 0)) {
-            return 1;
-        }
-        double half = -0.5 * (linear + Math.copySign(Math.sqrt(discriminant), linear));
-        double one = half / square;
-        double other = start / half;
-        double first = one > after ? one : Double.POSITIVE_INFINITY;
-        first = other > after ? Math.min(first, other) : first;
-        return Math.min(1, first);
     }
 }

@@ -5,6 +5,7 @@ import curbwatt.engine.simulation.clock.EdgeTrain;
 import curbwatt.engine.simulation.clock.FlashCycle;
 import curbwatt.engine.simulation.clock.FlashLayouts;
 import curbwatt.engine.vehicle.Vehicle;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 
@@ -34,18 +35,18 @@ public final class LoadBank {
     public LoadBank(Vehicle vehicle, FlashLayouts layouts) {
         this.layouts = layouts;
         circuits = vehicle.circuits().stream().map(CircuitState::new).toList();
-        List<LoadState> timed = circuits.stream()
-                .flatMap(circuit -> circuit.loads.stream())
-                .filter(state -> state.cycle.nextEdgeNs() != EdgeTrain.NEVER
-                        || state.load.inrush().isPossible())
-                .toList();
+        List<LoadState> timed = new ArrayList<>();
+        List<CircuitState> theirs = new ArrayList<>();
+        for (CircuitState circuit : circuits) {
+            for (LoadState state : circuit.loads) {
+                if (state.isTimed()) {
+                    timed.add(state);
+                    theirs.add(circuit);
+                }
+            }
+        }
         timedLoads = timed.toArray(LoadState[]::new);
-        timedCircuits = timed.stream()
-                .map(state -> circuits.stream()
-                        .filter(circuit -> circuit.loads.contains(state))
-                        .findFirst()
-                        .orElseThrow())
-                .toArray(CircuitState[]::new);
+        timedCircuits = theirs.toArray(CircuitState[]::new);
         findNextEdge();
     }
 

@@ -29,6 +29,11 @@ public final class LoadState {
                 LevelTimer.returning(load.dropOut().returnV(), load.dropOut().returnDelayS());
     }
 
+    /** Whether what it draws ever changes by itself: it has edges, or an inrush. */
+    boolean isTimed() {
+        return cycle.nextEdgeNs() != EdgeTrain.NEVER || load.inrush().isPossible();
+    }
+
     /** Whether it draws its rated current. */
     public boolean isLit() {
         return wanted && cycle.isLit() && !droppedOut;

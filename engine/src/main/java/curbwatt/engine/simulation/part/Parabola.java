@@ -42,4 +42,20 @@ public record Parabola(double middleFactor, double endFactor) {
     private static double outside(double start, double middle, double end) {
         return 0.2 * Math.abs(start - 2 * middle + end);
     }
+
+    /** First share of a step, after one, at which the parabola through three values is zero; 1: none. */
+    public static double zero(double start, double middle, double end, double after) {
+        double linear = -3 * start + 4 * middle - end;
+        double square = 2 * start - 4 * middle + 2 * end;
+        double discriminant = linear * linear - 4 * square * start;
+        if (!(discriminant >= 0)) {
+            return 1;
+        }
+        double half = -0.5 * (linear + Math.copySign(Math.sqrt(discriminant), linear));
+        double one = half / square;
+        double other = start / half;
+        double first = one > after ? one : Double.POSITIVE_INFINITY;
+        first = other > after ? Math.min(first, other) : first;
+        return Math.min(1, first);
+    }
 }

@@ -51,6 +51,7 @@ public final class Course {
         private final double stretchS;
         private final float[] lowestV;
         private final float[] chargeFraction;
+        private double lastCharge = Double.NaN;
 
         /**
          * Makes a recorder.
@@ -76,17 +77,20 @@ public final class Course {
             int first = Math.min(last, (int) (step.startS() / stretchS));
             // a step that ends with a stretch does not reach into the next
             int end = Math.min(last, Math.max(first, (int) Math.ceil(step.endS() / stretchS) - 1));
-            // a long step dips below the line between its ends at every flash
+            // a long step dips below the line between its ends at every flash; its charge runs nearly straight
             double dipV = Math.min(startV, endV) - (pair ? step.equipmentLowestV() : step.nodeLowestV());
-            double slopeV = (endV - startV) / (step.endS() - step.startS());
+            double lengthS = step.endS() - step.startS();
+            double slopeV = (endV - startV) / lengthS;
+            double slopePerS = Double.isNaN(lastCharge) ? 0 : (charge - lastCharge) / lengthS;
             for (int stretch = first; stretch <= end; stretch++) {
                 double fromS = Math.max(step.startS(), stretch * stretchS);
                 double toS = Math.min(step.endS(), (stretch + 1) * stretchS);
                 double fromV = startV + slopeV * (fromS - step.startS());
                 double toV = stretch == end ? endV : startV + slopeV * (toS - step.startS());
                 lowestV[stretch] = Math.min(lowestV[stretch], (float) (Math.min(fromV, toV) - dipV));
-                chargeFraction[stretch] = (float) charge;
+                chargeFraction[stretch] = (float) (charge - slopePerS * (step.endS() - toS));
             }
+            lastCharge = charge;
         }
 
         /** The course so far. */

@@ -145,6 +145,22 @@ class OddsStudyTest {
                 .isGreaterThan(0.02);
     }
 
+    /** A steady load takes as much in each stretch, however many of them a step goes over. */
+    @Test
+    void theFanKnowsTheChargeWithinAStep() {
+        List<Fan.Stretch> stretches =
+                run(SteadyTruck.guarding(), usual(64), 2).fan().stretches();
+        double whole = median(stretches.get(25)) - median(stretches.get(40));
+        for (int i = 25; i < 40; i++) {
+            assertThat(median(stretches.get(i)) - median(stretches.get(i + 1)))
+                    .isCloseTo(whole / 15, within(whole / 60));
+        }
+    }
+
+    private static double median(Fan.Stretch stretch) {
+        return stretch.chargeFraction().get(Fan.PERCENTS.size() / 2);
+    }
+
     @Test
     void aWatchCanStopIt() {
         StudyWatch stopping = new StudyWatch() {
