@@ -16,7 +16,6 @@ import java.util.List;
 final class FlashPattern {
 
     private static final double NS_PER_S = 1e9;
-    private static final double SAME_TIME_S = 1e-6;
     /** Fewer cycles than these are told by all of them: one of so few is not what they are in the mean. */
     private static final double FEW_CYCLES = 8;
     /** Of a clock quicker than this it does not matter where in a turn a step ends (s). */
@@ -153,6 +152,11 @@ final class FlashPattern {
         turnS = startNs / NS_PER_S;
     }
 
+    /** Beginning of the present cycle, or of one so many later (s). */
+    double turnS(int later) {
+        return (turnNs + later * cycleNs) / NS_PER_S;
+    }
+
     /** Number of the segment in its cycle. */
     int segment() {
         return segment;
@@ -166,6 +170,22 @@ final class FlashPattern {
     /** A segment's combination. */
     int combination(int place) {
         return lit[place];
+    }
+
+    /** First segment from one on that does not end before a time in the cycle (s). */
+    int firstEndingFrom(int place, double inCycleS) {
+        int found = Arrays.binarySearch(endS, place, endS.length, inCycleS);
+        return found >= 0 ? found : -found - 1;
+    }
+
+    /** Combinations of all segments. */
+    int[] combinations() {
+        return lit;
+    }
+
+    /** End of all segments within the cycle (s). */
+    double[] endsInCycleS() {
+        return endS;
     }
 
     /** End of the segment since the scene's start (s); positive infinity: none. */
@@ -226,33 +246,6 @@ final class FlashPattern {
             previous();
         }
         return atS;
-    }
-
-    /** Tells of the segments of a time, the first and the last cut to it. */
-    void tell(double fromS, double toS, Segments told) {
-        if (!told.begin(this, fromS, toS)) {
-            return;
-        }
-        if (isSteady()) {
-            told.add(0, toS - fromS);
-            return;
-        }
-        seek(fromS);
-        int place = segment;
-        long placeTurnNs = turnNs;
-        double placeTurnS = turnS;
-        double atS = fromS;
-        while (toS - atS > SAME_TIME_S) {
-            double untilS = Math.min(placeTurnS + endS[place], toS);
-            told.add(lit[place], untilS - atS);
-            atS = untilS;
-            place++;
-            if (place == lit.length) {
-                place = 0;
-                placeTurnNs += cycleNs;
-                placeTurnS = placeTurnNs / NS_PER_S;
-            }
-        }
     }
 
     /** Shares of a time that the combinations have: counted edge by edge, so that they are exact. */

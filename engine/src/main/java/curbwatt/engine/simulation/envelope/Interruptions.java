@@ -26,7 +26,7 @@ final class Interruptions {
     /** Whether it interrupts all counts found. */
     private boolean[] interruptsAll = new boolean[0];
 
-    private final Segments told = new Segments();
+    private final Segments cycles = new Segments();
     private LongStep step;
     private double marginV;
     private boolean inTime;
@@ -121,9 +121,7 @@ final class Interruptions {
 
     /** Whether no stretch without an interruption is as long as the delay; of what repeats two cycles tell. */
     private boolean comeInTime(LevelCount count) {
-        FlashPattern pattern = step.pattern();
-        double lookedS = Math.min(step.lengthS(), 2 * pattern.cycleS());
-        pattern.tell(step.startS(), step.startS() + lookedS, told);
+        Segments told = looked();
         double countedS = count.countedS();
         double longestS = 0;
         boolean any = false;
@@ -134,6 +132,15 @@ final class Interruptions {
             longestS = Math.max(longestS, countedS);
         }
         return any && longestS < count.delayS();
+    }
+
+    private Segments looked() {
+        double twiceS = 2 * step.pattern().cycleS();
+        if (step.tellsAll() && step.lengthS() <= twiceS) {
+            return step.telling();
+        }
+        cycles.take(step.pattern(), step.startS(), step.startS() + Math.min(step.lengthS(), twiceS));
+        return cycles;
     }
 
     /** Beginning of the last interruption of a step (s). */

@@ -164,7 +164,11 @@ final class LongStep {
 
     /** Tries the length set; share of what is allowed that it used, above 1: too long. */
     private double used(double tryS) {
-        pattern.shares(startS, startS + lengthS, shares);
+        if (tellsAll()) {
+            telling().shares(shares);
+        } else {
+            pattern.shares(startS, startS + lengthS, shares);
+        }
         start.average(shares, batteries);
         moved.guess(startS, lengthS, start, lastS > 0 ? tryS / lastS : 0);
         movedShare = Double.POSITIVE_INFINITY;
@@ -271,8 +275,13 @@ final class LongStep {
 
     /** The segments of the part of the step that tells how it moves the batteries: all of it, or its first cycle. */
     Segments telling() {
-        pattern.tell(startS, startS + pattern.tellingS(lengthS), told);
+        told.take(pattern, startS, startS + pattern.tellingS(lengthS));
         return told;
+    }
+
+    /** Whether those are all segments of the step. */
+    boolean tellsAll() {
+        return pattern.tellingS(lengthS) == lengthS;
     }
 
     double toleranceV() {

@@ -34,8 +34,9 @@ final class LongStepEntry {
         for (int k = 0; k < step.pattern().size(); k++) {
             if (step.share(k) > 0
                     && book.mayNote(step.start().points[k], step.middle().points[k], step.end().points[k])) {
-                double firstS = step.pattern().firstS(k, startS);
-                double lastS = step.pattern().lastS(k, endS);
+                boolean told = step.tellsAll();
+                double firstS = told ? step.telling().firstS[k] : step.pattern().firstS(k, startS);
+                double lastS = told ? step.telling().lastS[k] : step.pattern().lastS(k, endS);
                 if (firstS <= lastS) {
                     note(book, k, firstS);
                     note(book, k, 0.5 * (firstS + lastS));

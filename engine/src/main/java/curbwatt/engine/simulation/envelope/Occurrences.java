@@ -17,30 +17,20 @@ final class Occurrences {
 
     /** Looks at a stretch. */
     void look(FlashPattern pattern, double fromS, double toS) {
-        int size = pattern.size();
-        if (firstS.length != size) {
-            firstS = new double[size];
-            lastS = new double[size];
-            shares = new double[size];
+        if (firstS.length != pattern.size()) {
+            firstS = new double[pattern.size()];
+            lastS = new double[pattern.size()];
+            shares = new double[pattern.size()];
         }
-        Arrays.fill(firstS, Double.NaN);
-        Arrays.fill(lastS, Double.NaN);
-        Arrays.fill(shares, 0);
         boolean manyCycles = !pattern.isSteady() && toS - fromS > pattern.cycleS();
-        pattern.tell(fromS, manyCycles ? fromS + pattern.cycleS() : toS, told);
-        double atS = fromS;
-        for (int s = 0; s < told.size; s++) {
-            int combination = told.combination[s];
-            if (Double.isNaN(firstS[combination])) {
-                firstS[combination] = atS;
-            }
-            atS += told.lengthS[s];
-            lastS[combination] = atS;
-            shares[combination] += told.lengthS[s] / (toS - fromS);
-        }
+        told.take(pattern, fromS, manyCycles ? fromS + pattern.cycleS() : toS);
+        System.arraycopy(told.firstS, 0, firstS, 0, firstS.length);
         if (manyCycles) {
             lookBack(pattern, toS);
             pattern.shares(fromS, toS, shares);
+        } else {
+            System.arraycopy(told.lastS, 0, lastS, 0, lastS.length);
+            told.shares(shares);
         }
     }
 

@@ -65,14 +65,14 @@ final class RunAhead {
         Segments told = step.telling();
         slices = 0;
         agoS[0] = step.lengthS();
-        if (pattern.tellingS(step.lengthS()) == step.lengthS()) {
+        if (step.tellsAll()) {
             overRest(told, step.lengthS(), 0);
         } else {
             double cyclesS = pattern.cycleS() * Math.floor(step.lengthS() / pattern.cycleS());
             double aheadAs = overCycles(told, pattern.cycleS(), cyclesS);
             double restS = step.lengthS() - cyclesS;
             if (restS > SAME_TIME_S) {
-                pattern.tell(step.startS() + cyclesS, step.startS() + step.lengthS(), rest);
+                rest.take(pattern, step.startS() + cyclesS, step.startS() + step.lengthS());
                 overRest(rest, restS, aheadAs);
             }
         }
