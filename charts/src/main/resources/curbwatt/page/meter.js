@@ -1,6 +1,6 @@
 // A voltmeter with a needle, and a column of charge.
 
-import { put, svg } from "./dom.js";
+import { put, svg, write } from "./dom.js";
 import { percent, volts } from "./words.js";
 
 const FROM_V = 9;
@@ -57,8 +57,8 @@ export class Meter {
     const high = Math.max(0, Math.min(1, charge)) * 94;
     put(this.#fill, "y", 104 - high);
     put(this.#fill, "height", high);
-    this.#voltage.textContent = volts(meanV);
-    this.#charge.textContent = percent(charge);
+    write(this.#voltage, volts(meanV));
+    write(this.#charge, percent(charge));
     put(this.#root, "aria-label", "Voltmeter: " + volts(meanV) + ". Charge: " + percent(charge) + ".");
   }
 }

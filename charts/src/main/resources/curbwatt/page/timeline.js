@@ -3,7 +3,7 @@
 
 import { band, line, roomyRange, scale, ticks, timeTicks } from "./axes.js";
 import { apart, fitted, lanes, width } from "./marks.js";
-import { put, svg } from "./dom.js";
+import { put, refill, svg } from "./dom.js";
 import { number, percent, shortClock, volts } from "./words.js";
 
 const LEFT = 46;
@@ -75,7 +75,7 @@ export class Timeline {
     put(this.#root, "height", high);
     put(this.#root, "aria-label", inWords(answer));
     this.#drawPhases(answer, top, voltageBottom, chargeTop, chargeBottom);
-    this.#drawGrid(answer, lowV, highV, small);
+    this.#drawGrid(lowV, highV, small);
     this.#drawLines(trace, across, up, full);
     this.#drawGhosts(ghosts, across, up, full);
     this.#drawLevels(answer, small);
@@ -105,9 +105,14 @@ export class Timeline {
   }
 
   #drawPhases(answer, top, voltageBottom, chargeTop, chargeBottom) {
+    const drawn = [answer.phases, this.#shape, top, voltageBottom, chargeTop, chargeBottom];
+    refill(this.#grounds, drawn, () => this.#phases(answer.phases, top, voltageBottom, chargeTop, chargeBottom));
+  }
+
+  #phases(phases, top, voltageBottom, chargeTop, chargeBottom) {
     const { atS } = this.#shape;
     const pieces = [];
-    for (const phase of answer.phases) {
+    for (const phase of phases) {
       const stranded = ["driving", "idling"].includes(phase.mode) && !phase.engineRan;
       const mode = stranded ? "off" : phase.mode;
       const x = atS(phase.startS);
@@ -124,10 +129,15 @@ export class Timeline {
         pieces.push(svg("text", { class: "soft", x: x + 12 + width(name), y: 15 }, doing));
       }
     }
-    this.#grounds.replaceChildren(...pieces);
+    return pieces;
   }
 
-  #drawGrid(answer, lowV, highV, small) {
+  #drawGrid(lowV, highV, small) {
+    refill(this.#grid, [this.#shape, lowV, highV, small], () => this.#lattice(lowV, highV, small));
+  }
+
+  /** Lines and figures of the axes. */
+  #lattice(lowV, highV, small) {
     const { left, right, up, full, atS, bottom, durationS, top } = this.#shape;
     const pieces = [];
     const across = (y, text, strong) => {
@@ -146,7 +156,7 @@ export class Timeline {
     pieces.push(svg("text", { x: (left + right) / 2, y: bottom + 35, class: "middle" }, "Time since the scene's start, " + times.unit));
     pieces.push(turned("Voltage, V", 11, (top + up(1000 * lowV)) / 2, "voltage-word"));
     pieces.push(turned("Charge, %", 11, (full(0) + full(10000)) / 2, "charge-word"));
-    this.#grid.replaceChildren(...pieces);
+    return pieces;
   }
 
   #drawLines(trace, across, up, full) {
@@ -164,8 +174,8 @@ export class Timeline {
   }
 
   #drawGhosts(ghosts, across, up, full) {
-    this.#ghosts.replaceChildren(
-      ...ghosts.flatMap((ghost, i) => [
+    refill(this.#ghosts, ghosts.length === 0 ? [] : [ghosts, this.#shape, up(0), up(1)], () =>
+      ghosts.flatMap((ghost, i) => [
         svg("path", { class: "ghost g" + i, d: line(ghost.trace.timeMs, ghost.trace.meanMv, across, up) }),
         svg("path", { class: "ghost g" + i, d: line(ghost.trace.timeMs, ghost.trace.chargeTenThousandths, across, full) }),
       ]),
