@@ -18,6 +18,8 @@ final class DevicePass {
 
     /** Turns of the slowest clock walked through before calm is looked for again; twice as many each time that there was none. */
     private static final double FEWEST_WALKED_TURNS = 16;
+    /** Furthest swing of a battery's state with which devices are shown the waveform: a tenth of it may be wrong (V). */
+    private static final double MOST_WALKED_SWING_V = 3e-4;
     /** Share of the usual tolerance that a voltage has where devices look at it. */
     private static final double FINE = 0.1;
     /** A delay that ends is left to the time loop from this long before (s). */
@@ -76,7 +78,7 @@ final class DevicePass {
         }
         double calmS = calmForS(timeS);
         if (calmS == 0 && isInterrupted(timeS, lengthS)) {
-            return reach.mayWalk() || interruptions.endPlainly()
+            return mayWalk() || interruptions.endPlainly()
                     ? interrupted(timeS, lengthS, shortestS)
                     : untilInterrupted(timeS, shortestS);
         }
@@ -98,13 +100,18 @@ final class DevicePass {
                 walkedTurns = FEWEST_WALKED_TURNS;
                 return calm(timeS, partS);
             }
-            return reach.mayWalk() && calm.mayWalk() ? walked(timeS, partS, shortestS) : 0;
+            return mayWalk() && calm.mayWalk() ? walked(timeS, partS, shortestS) : 0;
         }
-        if (!reach.mayWalk()) {
+        if (!mayWalk()) {
             return 0;
         }
         bounds.look(step, 1);
         return walked(timeS, lengthS, shortestS);
+    }
+
+    /** Whether devices may be shown the waveform where it comes to a level: if the state's swing is known well enough. */
+    private boolean mayWalk() {
+        return reach.mayWalk() && bounds.swingV() <= MOST_WALKED_SWING_V;
     }
 
     /** Whether all that could happen in the step is that counts are interrupted. */
