@@ -51,7 +51,6 @@ public final class Course {
         private final double stretchS;
         private final float[] lowestV;
         private final float[] chargeFraction;
-        private double lastCharge = Double.NaN;
 
         /**
          * Makes a recorder.
@@ -81,7 +80,7 @@ public final class Course {
             double dipV = Math.min(startV, endV) - (pair ? step.equipmentLowestV() : step.nodeLowestV());
             double lengthS = step.endS() - step.startS();
             double slopeV = (endV - startV) / lengthS;
-            double slopePerS = Double.isNaN(lastCharge) ? 0 : (charge - lastCharge) / lengthS;
+            double slopePerS = (charge - chargeBefore(first, charge)) / lengthS;
             for (int stretch = first; stretch <= end; stretch++) {
                 double fromS = Math.max(step.startS(), stretch * stretchS);
                 double toS = Math.min(step.endS(), (stretch + 1) * stretchS);
@@ -90,7 +89,16 @@ public final class Course {
                 lowestV[stretch] = Math.min(lowestV[stretch], (float) (Math.min(fromV, toV) - dipV));
                 chargeFraction[stretch] = (float) (charge - slopePerS * (step.endS() - toS));
             }
-            lastCharge = charge;
+        }
+
+        /** Charge at the end of the step before, which reached into this stretch or ended where it begins. */
+        private double chargeBefore(int stretch, double ifNone) {
+            for (int each = stretch; each >= Math.max(0, stretch - 1); each--) {
+                if (!Float.isNaN(chargeFraction[each])) {
+                    return chargeFraction[each];
+                }
+            }
+            return ifNone;
         }
 
         /** The course so far. */
