@@ -16,7 +16,9 @@ import curbwatt.engine.quantity.Require;
  * <p>s is not clamped: towards the end of a lead-acid battery's discharge q + Σx passes C on its way to A(T), s falls
  * below 0 and the rest voltage goes on along its line.
  *
- * <p>Immutable; every method is a pure function and allocates nothing.
+ * <p>It belongs to whoever asked {@link Battery#at} for it, and stays at its temperature until {@link #warmTo(double)}: a run that
+ * warms a battery by a millikelvin ten thousand times makes no ten thousand of them. All other methods are pure functions. None
+ * allocates anything.
  */
 public final class Terminal {
     private static final double REFERENCE_C = 25;
@@ -31,48 +33,75 @@ public final class Terminal {
     /** Of our own: binds in the last thousandths of the charge only, and lets the current go to nothing in minutes. */
     private static final double SURFACE_REACH = 20;
 
-    private final double temperatureC;
+    private final Battery battery;
     private final double capacityAh;
-    private final double totalChargeAh;
     private final RestVoltage rest;
-    private final double warmerK;
     private final double concentrationV;
     private final double activationV;
     private final double twiceExchangeA;
-    private final double resistanceOhm;
     private final double emptyResistanceRiseFraction;
-    private final double acceptanceOhm;
-    private final double gassingAtZeroVoltA;
     private final double gassingPerV;
+    private double temperatureC;
+    private double warmerK;
+    private double totalChargeAh;
+    private double resistanceOhm;
+    private double acceptanceOhm;
+    private double gassingAtZeroVoltA;
 
     Terminal(Battery battery, double temperatureC) {
-        this.temperatureC = Require.inside("temperatureC", temperatureC, COLDEST_C, HOTTEST_C, "°C");
+        this.battery = battery;
+        ChemistryConstants constants = battery.parameters().chemistry().constants();
+        ChemistryConstants.Discharge discharge = constants.discharge();
+        rest = constants.rest();
+        capacityAh = battery.capacityAh();
+        concentrationV = discharge.concentrationV();
+        activationV = discharge.activationV();
+        twiceExchangeA = 2 * discharge.exchangeCurrentPerH() * capacityAh;
+        emptyResistanceRiseFraction = discharge.emptyResistanceRiseFraction();
+        gassingPerV = constants.gassing().growthPerV() / constants.cells();
+        warmTo(temperatureC);
+    }
+
+    /**
+     * Takes the battery to another temperature.
+     *
+     * @param newC °C, −60 to 80
+     * @throws IllegalArgumentException if it lies outside
+     */
+    public void warmTo(double newC) {
+        temperatureC = Require.inside("temperatureC", newC, COLDEST_C, HOTTEST_C, "°C");
+        warmerK = temperatureC - REFERENCE_C;
         BatteryParameters parameters = battery.parameters();
         ChemistryConstants constants = parameters.chemistry().constants();
         ChemistryConstants.Discharge discharge = constants.discharge();
         ChemistryConstants.Charge charge = constants.charge();
         ChemistryConstants.Gassing gassing = constants.gassing();
-        rest = constants.rest();
-        warmerK = temperatureC - REFERENCE_C;
-
-        capacityAh = battery.capacityAh();
         totalChargeAh = battery.totalChargeAh() * discharge.chargeShare(warmerK);
-        concentrationV = discharge.concentrationV();
-        activationV = discharge.activationV();
-        twiceExchangeA = 2 * discharge.exchangeCurrentPerH() * capacityAh;
         resistanceOhm = parameters.resistanceOhm()
                 * battery.condition().resistanceGrowthFactor()
                 * Math.exp(discharge.activationEnergyJPerMol()
                         / GAS_CONSTANT_J_PER_MOL_K
                         * (1 / (temperatureC + KELVIN) - 1 / (REFERENCE_C + KELVIN)));
-        emptyResistanceRiseFraction = discharge.emptyResistanceRiseFraction();
         acceptanceOhm = charge.acceptanceVh() * Math.pow(2, -warmerK / charge.doublingK()) / capacityAh;
-        gassingPerV = gassing.growthPerV() / constants.cells();
         gassingAtZeroVoltA = parameters.ratedC20Ah()
                 / 100
                 * gassing.per100AhA()
                 * Math.exp(gassing.growthPerK() * (temperatureC - gassing.referenceC())
                         - gassing.growthPerV() * gassing.referenceCellV());
+    }
+
+    /**
+     * Takes it to the temperature of another one.
+     *
+     * @param other of the same battery
+     */
+    public void warmTo(Terminal other) {
+        temperatureC = other.temperatureC;
+        warmerK = other.warmerK;
+        totalChargeAh = other.totalChargeAh;
+        resistanceOhm = other.resistanceOhm;
+        acceptanceOhm = other.acceptanceOhm;
+        gassingAtZeroVoltA = other.gassingAtZeroVoltA;
     }
 
     /** Returns the temperature, °C. */

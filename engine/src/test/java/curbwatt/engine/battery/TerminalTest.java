@@ -9,6 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class TerminalTest {
     private static Battery battery(Chemistry chemistry) {
@@ -145,5 +146,24 @@ class TerminalTest {
         assertThatThrownBy(() -> BatteryState.atStateOfCharge(1.2, battery(Chemistry.AGM)))
                 .hasMessageContaining("stateOfChargeFraction is 1.2");
         assertThatThrownBy(() -> new BatteryState(Double.NaN, List.of())).hasMessageContaining("removedAh is NaN Ah");
+    }
+
+    /** A terminal that was taken to a temperature is the one that a battery of that temperature has. */
+    @ParameterizedTest
+    @ValueSource(doubles = {-30, 0, 25, 60})
+    void warmedIsAsMadeThere(double temperatureC) {
+        Battery battery = battery(Chemistry.FLOODED);
+        Terminal made = battery.at(temperatureC);
+        Terminal warmed = battery.at(25);
+        warmed.warmTo(temperatureC);
+        Terminal follows = battery.at(10);
+        follows.warmTo(warmed);
+        for (Terminal each : List.of(warmed, follows)) {
+            assertThat(each.temperatureC()).isEqualTo(temperatureC);
+            assertThat(each.totalChargeAh()).isEqualTo(made.totalChargeAh());
+            assertThat(each.voltageV(20, 3, 30)).isEqualTo(made.voltageV(20, 3, 30));
+            assertThat(each.voltageV(20, 3, -10)).isEqualTo(made.voltageV(20, 3, -10));
+            assertThat(each.gassingA(14.2)).isEqualTo(made.gassingA(14.2));
+        }
     }
 }

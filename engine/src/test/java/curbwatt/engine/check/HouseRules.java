@@ -83,6 +83,18 @@ public final class HouseRules {
                 .allowEmptyShould(true);
     }
 
+    /** As {@link #finalFieldsOutside}, with one class that a decision allows to change elsewhere. */
+    public static ArchRule finalFieldsOutsideAndBut(Class<?> exception, String... packages) {
+        return fields().that()
+                .areDeclaredInClassesThat()
+                .resideOutsideOfPackages(packages)
+                .and()
+                .areNotDeclaredIn(exception)
+                .should()
+                .beFinal()
+                .allowEmptyShould(true);
+    }
+
     /** As {@link #NO_INHERITANCE}, where a library in the given packages can be used in no other way. */
     public static ArchRule noInheritanceBut(String... libraries) {
         DescribedPredicate<JavaClass> free = assignableTo(Throwable.class)

@@ -55,6 +55,9 @@ class HouseRulesTest {
         assertReports(HouseRules.NO_STATIC_STATE, InHouse.Shared.class);
         assertReports(HouseRules.finalFieldsOutside("curbwatt.elsewhere"), InHouse.Shared.class);
         assertAccepts(HouseRules.finalFieldsOutside("curbwatt.planted"), InHouse.Shared.class);
+        assertAccepts(
+                HouseRules.finalFieldsOutsideAndBut(InHouse.Shared.class, "curbwatt.elsewhere"), InHouse.Shared.class);
+        assertReports(HouseRules.finalFieldsOutsideAndBut(String.class, "curbwatt.elsewhere"), InHouse.Shared.class);
     }
 
     @Test

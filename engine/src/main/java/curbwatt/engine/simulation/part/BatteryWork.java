@@ -27,7 +27,7 @@ public final class BatteryWork {
     private double removedAh;
     private final double[] boundAh;
     private double temperatureC;
-    private Terminal terminal;
+    private final Terminal terminal;
     private double selfDischargeA;
     private boolean mayCharge = true;
     private boolean mayDischarge = true;
@@ -40,7 +40,9 @@ public final class BatteryWork {
         BatteryState state = BatteryState.atStateOfCharge(start.stateOfChargeFraction(), battery);
         removedAh = state.removedAh();
         boundAh = state.boundAh().stream().mapToDouble(Double::doubleValue).toArray();
-        warmTo(start.batteryC());
+        temperatureC = start.batteryC();
+        terminal = battery.at(temperatureC);
+        selfDischargeA = battery.selfDischargeA(temperatureC);
     }
 
     private BatteryWork(BatteryWork other) {
@@ -49,6 +51,7 @@ public final class BatteryWork {
         thermalTimeConstantS = other.thermalTimeConstantS;
         inEngineSpace = other.inEngineSpace;
         boundAh = other.boundAh.clone();
+        terminal = battery.at(other.temperatureC);
         takeFrom(other);
     }
 
@@ -62,7 +65,7 @@ public final class BatteryWork {
         removedAh = other.removedAh;
         System.arraycopy(other.boundAh, 0, boundAh, 0, boundAh.length);
         temperatureC = other.temperatureC;
-        terminal = other.terminal;
+        terminal.warmTo(other.terminal);
         selfDischargeA = other.selfDischargeA;
         mayCharge = other.mayCharge;
         mayDischarge = other.mayDischarge;
@@ -125,8 +128,8 @@ public final class BatteryWork {
 
     private void warmTo(double newC) {
         temperatureC = newC;
-        if (terminal == null || Math.abs(newC - terminal.temperatureC()) > TEMPERATURE_GRAIN_K) {
-            terminal = battery.at(newC);
+        if (Math.abs(newC - terminal.temperatureC()) > TEMPERATURE_GRAIN_K) {
+            terminal.warmTo(newC);
             selfDischargeA = battery.selfDischargeA(newC);
         }
     }
