@@ -21,7 +21,7 @@ final class DevicePass {
     /** Furthest swing of a battery's state with which devices are shown the waveform: a tenth of it may be wrong (V). */
     private static final double MOST_WALKED_SWING_V = 3e-4;
     /** Share of the usual tolerance that a voltage has where devices look at it. */
-    private static final double FINE = 0.1;
+    private static final double FINE = 0.05;
     /** A delay that ends is left to the time loop from this long before (s). */
     private static final double BEFORE_S = 1e-3;
     /** Times this near are the same: the sum of a start and a length is rounded (s). */
