@@ -22,7 +22,7 @@ export class Timeline {
   #ghosts = svg("g", { class: "ghosts" });
   #lines = {};
   #levels = svg("g", {});
-  #words = svg("g", {});
+  #words = svg("g", { class: "words" });
   #cursor = svg("g", { class: "cursor" });
   #host;
   #shape = null;
@@ -205,15 +205,17 @@ export class Timeline {
   #drawWords(answer, places) {
     const { bottom, atS, up } = this.#shape;
     const pieces = answer.marks.map((mark) => svg("line", { class: "mark " + mark.tone, x1: atS(mark.timeS), x2: atS(mark.timeS), y1: bottom - 6, y2: bottom }));
+    const texts = [];
     for (const { wish, left, lane } of places) {
       const y = STRIP + 18 + lane * LANE;
       pieces.push(svg("line", { class: "mark " + wish.mark.tone, x1: wish.anchor, x2: wish.anchor, y1: y - 10, y2: bottom }));
-      pieces.push(svg("text", { class: "strong " + wish.mark.tone, x: left, y }, wish.text));
+      texts.push(svg("text", { class: "strong " + wish.mark.tone, x: left, y }, wish.text));
       if (wish.mark.voltageV !== null) {
         pieces.push(svg("circle", { class: "dot " + wish.mark.tone, cx: wish.anchor, cy: up(1000 * wish.mark.voltageV), r: 4 }));
       }
     }
-    this.#words.replaceChildren(...pieces);
+    // a mark's line may pass where another's words stand: the words lie on top, on ground of their own
+    this.#words.replaceChildren(...pieces, ...texts);
   }
 }
 
