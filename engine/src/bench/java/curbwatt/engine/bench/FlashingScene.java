@@ -89,6 +89,12 @@ public record FlashingScene(int loads, double flashHz, double durationH) {
         return simulation().run(Recorder.none(), StepControl.usual(), fidelity);
     }
 
+    /** The usual steps, but for the change of voltage in one (V). */
+    static StepControl control(double voltageChangeV) {
+        StepControl usual = StepControl.usual();
+        return new StepControl(voltageChangeV, usual.chargeFraction(), usual.longestS());
+    }
+
     static Battery battery() {
         return Battery.asNew(
                 LabelFit.of(BatteryLabel.of(Chemistry.AGM, 92, 160, 850)).parameters());

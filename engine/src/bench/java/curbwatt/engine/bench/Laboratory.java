@@ -18,6 +18,9 @@ import org.openjdk.jmh.runner.options.TimeValue;
 record Laboratory(double patience) {
 
     static final double[] DURATIONS_H = {1, 2, 4, 7};
+    /** Change of voltage in a step where what a step allocates is asked: so fine that there are many (V). */
+    static final double FINEST_V = 1e-5;
+
     static final double[] RATES_HZ = {0.1, 0.2, 0.5, 1, 2, 5, 10};
     static final int[] LOADS = {1, 2, 5, 10, 20, 50, 100, 200};
 
@@ -38,6 +41,7 @@ record Laboratory(double patience) {
     List<Measured> memory() {
         return run(timed(SceneBenchmark.class, "(longSteps|edgeByEdge)", 1, 2)
                 .param("durationH", strings(DURATIONS_H))
+                .param("voltageChangeV", String.valueOf(FINEST_V))
                 .addProfiler(GCProfiler.class));
     }
 
@@ -56,7 +60,8 @@ record Laboratory(double patience) {
 
     List<Measured> studies() {
         List<Measured> all = new ArrayList<>(run(shots("settingsMap", 20, 10).param("threads", "1", "2")));
-        all.addAll(run(shots("odds", 0, 1).param("threads", "2")));
+        all.addAll(run(shots("odds", 3, 2).param("threads", "2")));
+        all.addAll(run(shots("oddsAtOnce", 0, 1).param("threads", "2")));
         all.addAll(run(shots("dutyYear", 3, 5).param("threads", "1")));
         return all;
     }

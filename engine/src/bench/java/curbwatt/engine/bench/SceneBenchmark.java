@@ -25,8 +25,13 @@ public class SceneBenchmark {
     @Param("8")
     public double durationH;
 
+    /** Most that a voltage changes in a step (V). */
+    @Param("0.002")
+    public double voltageChangeV;
+
     private FlashingScene scene;
     private Simulation simulation;
+    private StepControl control;
 
     /** Makes the scene. */
     @Setup
@@ -34,18 +39,19 @@ public class SceneBenchmark {
         FlashingScene standard = FlashingScene.standard();
         scene = new FlashingScene(standard.loads(), standard.flashHz(), durationH);
         simulation = scene.simulation();
+        control = FlashingScene.control(voltageChangeV);
     }
 
     /** In long steps. */
     @Benchmark
     public RunResult longSteps() {
-        return simulation.run(Recorder.none(), StepControl.usual(), Fidelity.ENVELOPE);
+        return simulation.run(Recorder.none(), control, Fidelity.ENVELOPE);
     }
 
     /** Edge by edge. */
     @Benchmark
     public RunResult edgeByEdge() {
-        return simulation.run(Recorder.none(), StepControl.usual(), Fidelity.RESOLVED);
+        return simulation.run(Recorder.none(), control, Fidelity.RESOLVED);
     }
 
     /** In the hands of a general integrator. */

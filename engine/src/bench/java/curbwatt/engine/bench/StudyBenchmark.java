@@ -69,6 +69,12 @@ public class StudyBenchmark {
         return draws(ODDS_RUNS);
     }
 
+    /** The same in a program that has just started; not warmed up. */
+    @Benchmark
+    public OddsResult oddsAtOnce() {
+        return draws(ODDS_RUNS);
+    }
+
     /** A year of daily duty; on one thread. */
     @Benchmark
     public RosterResult dutyYear() {
