@@ -51,9 +51,9 @@ final class StudyChapter {
     private double seconds(String method, int threads) {
         return studies.stream()
                         .filter(one -> one.is(method, "threads", threads))
-                        .findFirst()
+                        .mapToDouble(Measured::ms)
+                        .average()
                         .orElseThrow()
-                        .ms()
                 / 1000;
     }
 
