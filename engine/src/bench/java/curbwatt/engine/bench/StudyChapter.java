@@ -11,10 +11,7 @@ import java.util.List;
 final class StudyChapter {
 
     private static final double LEAST_GAIN = 1.8;
-    /** What the smallest object takes: each long step that allocated would allocate as much. There are few of them. */
-    private static final double SMALLEST_BYTES = 16;
-    /** Of the many edge by edge, not one in sixteen. */
-    private static final double LEAST_BYTES = 1;
+    private static final double LEAST_BYTES_PER_STEP = 1;
 
     private final List<Measured> studies;
     private final List<Measured> memory;
@@ -80,12 +77,12 @@ final class StudyChapter {
                         "each further long step",
                         Page.figure(longBytes) + " B",
                         "nothing",
-                        Page.met(Math.abs(longBytes) < SMALLEST_BYTES))
+                        Page.met(Math.abs(longBytes) < LEAST_BYTES_PER_STEP))
                 .row(
                         "each further step edge by edge",
                         Page.figure(edgeBytes) + " B",
                         "nothing",
-                        Page.met(Math.abs(edgeBytes) < LEAST_BYTES))
+                        Page.met(Math.abs(edgeBytes) < LEAST_BYTES_PER_STEP))
                 .row(
                         "a year of duty with a trace, a line every quarter of an hour, `-Xmx64m`",
                         year.isEmpty() ? "did not fit" : year,

@@ -15,6 +15,7 @@ import com.tngtech.archunit.core.domain.JavaField;
 import com.tngtech.archunit.core.domain.JavaMethod;
 import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.lang.ArchRule;
+import com.tngtech.archunit.lang.syntax.elements.GivenFieldsConjunction;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -75,24 +76,21 @@ public final class HouseRules {
 
     /** Fields are final, but for the given packages. */
     public static ArchRule finalFieldsOutside(String... packages) {
-        return fields().that()
-                .areDeclaredInClassesThat()
-                .resideOutsideOfPackages(packages)
-                .should()
-                .beFinal()
-                .allowEmptyShould(true);
+        return outside(packages).should().beFinal().allowEmptyShould(true);
     }
 
     /** As {@link #finalFieldsOutside}, with one class that a decision allows to change elsewhere. */
     public static ArchRule finalFieldsOutsideAndBut(Class<?> exception, String... packages) {
-        return fields().that()
-                .areDeclaredInClassesThat()
-                .resideOutsideOfPackages(packages)
+        return outside(packages)
                 .and()
                 .areNotDeclaredIn(exception)
                 .should()
                 .beFinal()
                 .allowEmptyShould(true);
+    }
+
+    private static GivenFieldsConjunction outside(String... packages) {
+        return fields().that().areDeclaredInClassesThat().resideOutsideOfPackages(packages);
     }
 
     /** As {@link #NO_INHERITANCE}, where a library in the given packages can be used in no other way. */

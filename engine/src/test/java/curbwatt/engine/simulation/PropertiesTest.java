@@ -185,6 +185,6 @@ class PropertiesTest {
             assertThat(halved.events().get(i).kind()).isEqualTo(expected.kind());
             assertThat(halved.events().get(i).timeS()).isCloseTo(expected.timeS(), within(0.1));
         }
-        assertThat(halved.endChargeFraction()).isCloseTo(usual.endChargeFraction(), within(2e-6));
+        assertThat(halved.endChargeFraction()).isCloseTo(usual.endChargeFraction(), within(1e-6));
     }
 }

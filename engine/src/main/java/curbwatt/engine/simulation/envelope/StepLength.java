@@ -11,7 +11,7 @@ final class StepLength {
     private static final double SHRINKS_AT_MOST = 0.2;
     private static final double SHRINKS_AT_LEAST = 0.7;
     private static final double GROWS_AT_MOST = 3;
-    private static final double SAFETY = 0.8;
+    private static final double SAFETY = 0.6;
     private static final double LEAST_USED = 1e-6;
     private static final double LEAST_KEPT = 0.2;
 
