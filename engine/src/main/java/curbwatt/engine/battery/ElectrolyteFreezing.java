@@ -11,7 +11,7 @@ import java.util.List;
  * that puts −34 °F at half charge: it contradicts every table by specific gravity, which have about −15 °F there.
  */
 public final class ElectrolyteFreezing {
-    private final MonotoneCubic freezingC = new MonotoneCubic(
+    private static final MonotoneCubic FREEZING_C = new MonotoneCubic(
             List.of(0.0, 0.25, 0.50, 0.75, 1.0),
             List.of(celsius(15), celsius(5), celsius(-15), celsius(-35), celsius(-75)));
 
@@ -21,7 +21,7 @@ public final class ElectrolyteFreezing {
      * @param stateOfChargeFraction 1 − q/C at rest; below 0 taken as 0, above 1 as 1
      */
     public double freezingC(double stateOfChargeFraction) {
-        return freezingC.value(stateOfChargeFraction);
+        return FREEZING_C.value(stateOfChargeFraction);
     }
 
     private static double celsius(double fahrenheit) {
