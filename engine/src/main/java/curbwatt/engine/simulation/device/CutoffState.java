@@ -165,6 +165,26 @@ public final class CutoffState {
         return false;
     }
 
+    /** Highest level not above a reading that it compares with at present; negative infinity: none (V). */
+    public double levelBelowV(double readingV) {
+        double levelV = Double.NEGATIVE_INFINITY;
+        for (int t = 0; t < pendingTimers(); t++) {
+            double ownV = pendingTimer(t).levelV();
+            levelV = ownV <= readingV ? Math.max(levelV, ownV) : levelV;
+        }
+        return levelV;
+    }
+
+    /** Lowest level above a reading that it compares with at present; positive infinity: none (V). */
+    public double levelAboveV(double readingV) {
+        double levelV = Double.POSITIVE_INFINITY;
+        for (int t = 0; t < pendingTimers(); t++) {
+            double ownV = pendingTimer(t).levelV();
+            levelV = ownV > readingV ? Math.min(levelV, ownV) : levelV;
+        }
+        return levelV;
+    }
+
     /** Time for which readings between two bounds make it do nothing (s); 0: it might act, or start or stop counting. */
     public double calmForS(double lowestV, double highestV, boolean engineRuns) {
         double calmS = open ? Double.POSITIVE_INFINITY : limitS(engineRuns);

@@ -155,13 +155,16 @@ final class DevicePass {
 
     /** Looks for a shorter part of the step that is calm (s); the whole: none. */
     private double calmPartS(double timeS, double lengthS, double shortestS) {
+        // a calm step hardly longer than a walk costs more than the walk
+        double walkS = mayWalk() ? walkedTurns * step.pattern().slowestS() : 0;
+        double least = 2 * Math.max(shortestS, walkS) / lengthS;
         double share = bounds.meets() < 1 ? BEFORE_MEETING * bounds.meets() : 1;
-        boolean found = share < 1 && isCalmUntil(timeS, share, lengthS, shortestS);
-        if (!found && isCalmAtStart(timeS)) {
+        boolean found = share < 1 && share > least && isCalmUntil(timeS, share);
+        if (!found && 0.5 * share > least && isCalmAtStart(timeS)) {
             do {
                 share *= 0.5;
-                found = isCalmUntil(timeS, share, lengthS, shortestS);
-            } while (!found && share * lengthS > 2 * shortestS);
+                found = isCalmUntil(timeS, share);
+            } while (!found && 0.5 * share > least);
         }
         if (found) {
             // a level is near: the next step will hardly be longer, unless it is walked through
@@ -171,10 +174,7 @@ final class DevicePass {
         return found ? share * lengthS : lengthS;
     }
 
-    private boolean isCalmUntil(double timeS, double share, double lengthS, double shortestS) {
-        if (share * lengthS <= 2 * shortestS) {
-            return false;
-        }
+    private boolean isCalmUntil(double timeS, double share) {
         bounds.look(step, share);
         return calmForS(timeS) > 0;
     }
@@ -204,6 +204,8 @@ final class DevicePass {
             partS = Math.min(
                     lengthS, Math.max(shortestS, walkedTurns * step.pattern().slowestS()));
             walkedTurns *= 2;
+            // the next step will be walked through too, or be calm not much longer
+            step.propose(walkedTurns * step.pattern().slowestS());
         }
         // here a level is near: a tenth of a millivolt may be a second
         double fineS = step.refine(partS, FINE);

@@ -17,8 +17,6 @@ final class Filter {
     /** Time constants in which that is what is left. */
     private static final double FORGETS_IN = 28;
 
-    private static final double SAME_TIME_S = 1e-9;
-
     private final double timeConstantS;
     private double[] voltageV = new double[0];
     private double[] slopeV = new double[0];
@@ -115,11 +113,9 @@ final class Filter {
         return voltageV[combination] + share * (slopeV[combination] + share * bendV[combination]);
     }
 
-    /** Share of its output that the filter keeps over so much of a segment. */
-    double keeps(int segment, double lengthS) {
-        return Math.abs(lengthS - pattern.lengthS(segment)) < SAME_TIME_S
-                ? keeps[segment]
-                : Math.exp(-lengthS / timeConstantS);
+    /** Share of its output that the filter keeps over a whole segment. */
+    double keeps(int segment) {
+        return keeps[segment];
     }
 
     double timeConstantS() {

@@ -2,8 +2,6 @@ package curbwatt.engine.simulation.envelope;
 
 import curbwatt.engine.simulation.device.Actions;
 import curbwatt.engine.simulation.device.CalmWatch;
-import curbwatt.engine.simulation.device.CutoffState;
-import curbwatt.engine.simulation.network.SenseTap;
 import curbwatt.engine.simulation.part.EngineState;
 import curbwatt.engine.simulation.part.OperatingPoint;
 import java.util.stream.IntStream;
@@ -16,25 +14,16 @@ import java.util.stream.IntStream;
  */
 final class FilteredStretch {
 
-    /** A reading nearer to a level than this, or than its input moves in the segment, may come to it (V). */
-    private static final double PLAINLY_V = 1e-7;
     /** A delay that ends is looked at from this long before (s). */
     private static final double BEFORE_S = 1e-3;
 
     private static final double SAME_TIME_S = 1e-9;
 
-    private final Actions actions;
     private final CalmWatch calm;
     private final EngineState engine;
-    private final Bounds bounds;
     private final Ripples ripples;
-    /** Places of the cutoffs that filter. */
-    private final int[] filtered;
-
-    private final double[] inV;
-    private final double[] lastInV;
-    private final double[] readingV;
-    private final double[] nextV;
+    private final FollowedCutoff[] cutoffs;
+    private final Piece piece = new Piece();
     private final OperatingPoint first;
     private final OperatingPoint last;
     private LongStep step;
@@ -45,19 +34,13 @@ final class FilteredStretch {
     private double delayedS;
 
     FilteredStretch(Actions actions, CalmWatch calm, EngineState engine, Bounds bounds, Ripples ripples, int circuits) {
-        this.actions = actions;
         this.calm = calm;
         this.engine = engine;
-        this.bounds = bounds;
         this.ripples = ripples;
-        int cutoffs = actions.cutoffs().size();
-        filtered = IntStream.range(0, cutoffs)
+        cutoffs = IntStream.range(0, actions.cutoffs().size())
                 .filter(i -> actions.cutoffs().get(i).isFiltered())
-                .toArray();
-        inV = new double[cutoffs];
-        lastInV = new double[cutoffs];
-        readingV = new double[cutoffs];
-        nextV = new double[cutoffs];
+                .mapToObj(i -> new FollowedCutoff(actions.cutoffs().get(i), actions.tap(i), bounds.filter(i)))
+                .toArray(FollowedCutoff[]::new);
         first = new OperatingPoint(circuits);
         last = new OperatingPoint(circuits);
     }
@@ -66,19 +49,16 @@ final class FilteredStretch {
     void begin(LongStep next, double atS) {
         step = next;
         untilS = atS;
-        if (next.pattern().isSteady()) {
+        if (next.pattern().isSteady() || cutoffs.length == 0) {
             return;
         }
-        for (int i : filtered) {
-            if (Double.isNaN(cutoff(i).filteredV())) {
+        for (FollowedCutoff cutoff : cutoffs) {
+            if (!cutoff.reads()) {
                 return;
             }
-            bounds.filter(i)
-                    .layParabolas(next, actions.tap(i), cutoff(i).settings.sensorErrorV());
+            cutoff.begin(next, ripples);
         }
-        if (filtered.length > 0) {
-            untilS = atS + calm.calmBesideFiltersForS(atS) - BEFORE_S;
-        }
+        untilS = atS + calm.calmBesideFiltersForS(atS) - BEFORE_S;
     }
 
     /** Follows from a time to where something might act, or to an end; the time reached (s). */
@@ -89,12 +69,19 @@ final class FilteredStretch {
         FlashPattern pattern = step.pattern();
         double atS = fromS;
         turnTo(atS);
+        piece.toShare = share(atS);
         while (endS - atS > SAME_TIME_S) {
             double toS = Math.min(pattern.endS(), endS);
+            piece.segment = pattern.segment();
+            piece.combination = pattern.combination();
+            piece.lengthS = toS - atS;
+            piece.fromShare = piece.toShare;
+            piece.toShare = share(toS);
+            piece.isWhole = atS > fromS && toS < endS;
             if (toS > untilS || !take(atS, toS)) {
                 break;
             }
-            ripples.advance(pattern.combination(), toS - atS);
+            ripples.advance(piece.combination, piece.lengthS);
             atS = toS;
             pattern.next();
         }
@@ -108,51 +95,32 @@ final class FilteredStretch {
         return atS;
     }
 
-    /** Takes a segment; false: a cutoff acts in it. */
+    /** Takes the segment in hand; false: a cutoff acts in it. */
     private boolean take(double atS, double toS) {
         boolean plain = toS <= delayedS;
-        for (int i : filtered) {
-            look(i, atS, toS);
-            double nearV = PLAINLY_V + Math.abs(lastInV[i] - inV[i]);
-            double lowV = Math.min(readingV[i], nextV[i]) - nearV;
-            double highV = Math.max(readingV[i], nextV[i]) + nearV;
-            plain &= !cutoff(i).comparesWithin(lowV, highV);
+        for (FollowedCutoff cutoff : cutoffs) {
+            plain &= cutoff.staysPlain(piece);
         }
         if (!plain) {
             return show(atS, toS);
         }
-        for (int i : filtered) {
-            readingV[i] = nextV[i];
+        for (FollowedCutoff cutoff : cutoffs) {
+            cutoff.pass();
         }
         return true;
     }
 
-    /** Looks at what goes into a cutoff's filter in a segment, and what comes out at its end. */
-    private void look(int i, double atS, double toS) {
-        FlashPattern pattern = step.pattern();
-        int combination = pattern.combination();
-        Filter filter = bounds.filter(i);
-        SenseTap tap = actions.tap(i);
-        double lengthS = toS - atS;
-        inV[i] = filter.inV(combination, share(atS)) + ripples.inV(tap, combination, 0);
-        lastInV[i] = filter.inV(combination, share(toS)) + ripples.inV(tap, combination, lengthS);
-        double lagV = (lastInV[i] - inV[i]) / lengthS * filter.timeConstantS();
-        nextV[i] = lastInV[i] - lagV + (readingV[i] - inV[i] + lagV) * filter.keeps(pattern.segment(), lengthS);
-    }
-
-    /** Shows the cutoffs a segment; false: one acts in it. */
+    /** Shows the cutoffs the segment in hand; false: one acts in it. */
     private boolean show(double atS, double toS) {
         tell(atS);
         boolean runs = engine.runs();
-        for (int i : filtered) {
-            double errorV = cutoff(i).settings.sensorErrorV();
-            cutoff(i).sense(toS - atS, inV[i] - errorV, lastInV[i] - errorV);
-            if (cutoff(i).nextActionS(runs) <= toS - atS) {
+        for (FollowedCutoff cutoff : cutoffs) {
+            if (cutoff.acts(piece.lengthS, runs)) {
                 return false;
             }
         }
-        for (int i : filtered) {
-            cutoff(i).advance(runs);
+        for (FollowedCutoff cutoff : cutoffs) {
+            cutoff.advance(runs);
         }
         turnTo(toS);
         return true;
@@ -160,9 +128,9 @@ final class FilteredStretch {
 
     /** Tells the cutoffs of their readings since they were last told, all of them on the side of the present one. */
     private void tell(double atS) {
-        for (int i : filtered) {
-            if (atS > toldS) {
-                cutoff(i).advanceCalm(atS - toldS, readingV[i], readingV[i], engine.runs());
+        if (atS > toldS) {
+            for (FollowedCutoff cutoff : cutoffs) {
+                cutoff.tell(atS - toldS, engine.runs());
             }
         }
         toldS = atS;
@@ -172,15 +140,9 @@ final class FilteredStretch {
     private void turnTo(double atS) {
         toldS = atS;
         delayedS = Double.POSITIVE_INFINITY;
-        for (int i : filtered) {
-            readingV[i] = cutoff(i).filteredV();
-            double calmS = cutoff(i).calmForS(readingV[i], readingV[i], engine.runs());
-            delayedS = Math.min(delayedS, atS + calmS - BEFORE_S);
+        for (FollowedCutoff cutoff : cutoffs) {
+            delayedS = Math.min(delayedS, atS + cutoff.turn(engine.runs()) - BEFORE_S);
         }
-    }
-
-    private CutoffState cutoff(int place) {
-        return actions.cutoffs().get(place);
     }
 
     private double share(double timeS) {

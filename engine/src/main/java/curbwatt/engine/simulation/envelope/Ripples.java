@@ -56,12 +56,12 @@ final class Ripples {
         }
     }
 
-    /** What to add to a voltage in a combination, so much time from now (V). */
-    double inV(SenseTap tap, int combination, double durationS) {
+    /** The ripple that a voltage rides on; null: it hangs on no battery. */
+    Ripple at(SenseTap tap) {
         boolean atStarter = tap.circuit() >= 0 ? onStarter[tap.circuit()] : !tap.equipment();
         if (atStarter) {
-            return starter.inV(combination, durationS);
+            return starter;
         }
-        return two ? equipment.inV(combination, durationS) : 0;
+        return two ? equipment : null;
     }
 }
