@@ -9,6 +9,7 @@ import org.openjdk.jmh.runner.RunnerException;
 import org.openjdk.jmh.runner.options.ChainedOptionsBuilder;
 import org.openjdk.jmh.runner.options.OptionsBuilder;
 import org.openjdk.jmh.runner.options.TimeValue;
+import org.openjdk.jmh.runner.options.WarmupMode;
 
 /**
  * Runs the benchmarks, each in a Java machine of its own.
@@ -17,7 +18,9 @@ import org.openjdk.jmh.runner.options.TimeValue;
  */
 record Laboratory(double patience) {
 
-    static final double[] DURATIONS_H = {1, 2, 4, 7};
+    /** Long enough that all end in a step of many cycles: one of a few lets a buffer grow, once in a run (h). */
+    static final double[] DURATIONS_H = {2, 3, 5, 7};
+
     /** Change of voltage in a step where what a step allocates is asked: so fine that there are many (V). */
     static final double FINEST_V = 1e-4;
 
@@ -25,11 +28,12 @@ record Laboratory(double patience) {
     static final int[] LOADS = {1, 2, 5, 10, 20, 50, 100, 200};
 
     private static final int ROUNDS = 2;
+    private static final double MEMORY_S = 5;
 
     private static final String JVM = "-XX:+UseSerialGC";
 
     List<Measured> scene() {
-        return run(timed(SceneBenchmark.class, "longSteps", 3, 5).forks(2));
+        return run(timed(SceneBenchmark.class, "longSteps", 5, 5).forks(2));
     }
 
     List<Measured> sceneByEdges() {
@@ -40,10 +44,17 @@ record Laboratory(double patience) {
         return run(timed(SceneBenchmark.class, "integrator", 1, 2));
     }
 
+    /**
+     * In one Java machine, all warmed up before any is measured: compiled otherwise, the same code may allocate some hundred bytes
+     * more or less in a run. Long, since what the harness itself allocates is spread over the runs.
+     */
     List<Measured> memory() {
-        return run(timed(SceneBenchmark.class, "(longSteps|edgeByEdge)", 1, 2)
+        return run(timed(SceneBenchmark.class, "(longSteps|edgeByEdge)", 2, 1)
                 .param("durationH", strings(DURATIONS_H))
                 .param("voltageChangeV", String.valueOf(FINEST_V))
+                .forks(0)
+                .warmupMode(WarmupMode.BULK)
+                .measurementTime(seconds(MEMORY_S))
                 .addProfiler(GCProfiler.class));
     }
 
@@ -64,7 +75,7 @@ record Laboratory(double patience) {
         List<Measured> all = new ArrayList<>();
         // turn and turn about: a processor whose clock changes would say more of itself than of the threads
         for (int round = 0; round < ROUNDS; round++) {
-            all.addAll(run(shots("settingsMap", 60, 10).param("threads", "1", "2")));
+            all.addAll(run(shots("settingsMap", 100, 10).param("threads", "1", "2")));
         }
         all.addAll(run(shots("odds", 3, 2).param("threads", "2")));
         all.addAll(run(shots("oddsAtOnce", 0, 1).param("threads", "2")));
@@ -73,8 +84,12 @@ record Laboratory(double patience) {
     }
 
     private ChainedOptionsBuilder timed(Class<?> benchmarks, String method, int warmings, int measurings) {
-        TimeValue time = TimeValue.milliseconds(Math.round(1000 * patience));
+        TimeValue time = seconds(1);
         return shots(benchmarks, method, warmings, measurings).warmupTime(time).measurementTime(time);
+    }
+
+    private TimeValue seconds(double usual) {
+        return TimeValue.milliseconds(Math.round(1000 * usual * patience));
     }
 
     private ChainedOptionsBuilder shots(String method, int warmings, int measurings) {

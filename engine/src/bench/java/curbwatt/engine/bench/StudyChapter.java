@@ -58,7 +58,8 @@ final class StudyChapter {
         page.say("## Memory");
         page.say(
                 "What a run without a trace allocates, by the length of the scene, all of it before the cutoff opens; in steps"
-                        + " far finer than usual, so that what each of them allocates would show.");
+                        + " far finer than usual, so that what each of them allocates would show. All in one Java machine, warmed up"
+                        + " together: the same code, compiled twice, allocates some hundred bytes more or less.");
         page.table("scene", "long steps: number", "allocated", "edge by edge: number", "allocated");
         for (double durationH : Laboratory.DURATIONS_H) {
             page.row(
