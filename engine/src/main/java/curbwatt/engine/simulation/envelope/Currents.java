@@ -19,12 +19,14 @@ final class Currents {
         auxiliaryBefore.takeFrom(auxiliary);
     }
 
-    /** Goes on from the step before; the present one is so many times as long. */
-    void goOn(double times) {
+    /** Goes on as in the step before, the present one being so many times as long, from what flows at its start. */
+    void goOn(Stage start, double times) {
         starter.takeFrom(starterBefore);
         starter.goOn(times);
+        starter.beginAt(start.starter);
         auxiliary.takeFrom(auxiliaryBefore);
         auxiliary.goOn(times);
+        auxiliary.beginAt(start.auxiliary);
     }
 
     /** Stays at what flows at the start. */

@@ -24,7 +24,7 @@ final class FlashCombinations {
     /** Most instants in a common cycle at which something changes. */
     private static final long MOST_IN_A_CYCLE = 4096;
     /** The same in a window. */
-    private static final long MOST_IN_A_WINDOW = 8192;
+    private static final long MOST_IN_A_WINDOW = 16384;
     /** A window is never longer than this (ns). */
     private static final long LONGEST_WINDOW_NS = 600_000_000_000L;
     /** What repeats has no start (ns). */

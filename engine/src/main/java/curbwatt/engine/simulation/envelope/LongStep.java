@@ -35,11 +35,8 @@ final class LongStep {
     private final Batteries batteries;
     private final MovedBatteries moved;
     private final OperatingPoint quarter;
-    private final int circuits;
+    private final Stages stages;
     private FlashPattern pattern;
-    private Stage start;
-    private Stage middle;
-    private Stage end;
     private double[] shares = new double[0];
     private final Segments told = new Segments();
     private double startS;
@@ -61,7 +58,7 @@ final class LongStep {
         this.engine = engine;
         this.batteries = batteries;
         this.toleranceV = toleranceV;
-        this.circuits = circuits;
+        stages = new Stages(circuits);
         moved = new MovedBatteries(batteries, engine);
         quarter = new OperatingPoint(circuits);
     }
@@ -69,10 +66,8 @@ final class LongStep {
     /** Begins with another pattern. */
     void begin(FlashPattern next, double firstS) {
         pattern = next;
+        stages.makeRoom(next.size());
         if (shares.length != next.size()) {
-            start = new Stage(next.size(), circuits);
-            middle = new Stage(next.size(), circuits);
-            end = new Stage(next.size(), circuits);
             shares = new double[next.size()];
         }
         interrupt(firstS);
@@ -104,18 +99,13 @@ final class LongStep {
         lastS = follows ? lengthS : 0;
         startS = timeS;
         if (follows) {
-            Stage old = start;
-            start = end;
-            end = old;
+            stages.goOn();
         } else {
-            for (OperatingPoint point : start.points) {
-                point.takeFrom(guess);
-            }
-            if (!start.solve(network, pattern, batteries, engine, timeS)) {
+            stages.guessStart(guess);
+            if (!stages.start.solve(network, pattern, batteries, engine, timeS)) {
                 return 0;
             }
-            middle.guess(start);
-            end.guess(start);
+            stages.guessAlike();
         }
         moved.keepCurrents();
         return find(Math.min(longestS, Math.max(length.proposedS(), shortestS)), shortestS);
@@ -169,8 +159,10 @@ final class LongStep {
         } else {
             pattern.shares(startS, startS + lengthS, shares);
         }
-        start.average(shares, batteries);
-        moved.guess(startS, lengthS, start, lastS > 0 ? tryS / lastS : 0);
+        stages.start.average(shares, batteries);
+        double timesAsLong = lastS > 0 ? tryS / lastS : 0;
+        stages.guessAhead(timesAsLong);
+        moved.guess(startS, lengthS, stages.start, timesAsLong);
         movedShare = Double.POSITIVE_INFINITY;
         return settled();
     }
@@ -181,10 +173,10 @@ final class LongStep {
             if (!solveAhead()) {
                 return Double.POSITIVE_INFINITY;
             }
-            movedShare = moved.fit(start, middle, end);
+            movedShare = moved.fit(stages.start, stages.middle, stages.end);
             bentShare = -1;
         }
-        if (movedShare > tolerance * SAME_STATE || moved.passFull(start)) {
+        if (movedShare > tolerance * SAME_STATE || moved.passFull(stages.start)) {
             return FAR_TOO_LONG;
         }
         bentShare = bentShare < 0 ? bent() : bentShare;
@@ -193,11 +185,11 @@ final class LongStep {
 
     private boolean solveAhead() {
         // a hair before the end: a switching at the end belongs to the next step
-        boolean solved = middle.solve(network, pattern, moved.middle, engine, startS + 0.5 * lengthS)
-                && end.solve(network, pattern, moved.end, engine, startS + lengthS - 2e-6);
+        boolean solved = stages.middle.solve(network, pattern, moved.middle, engine, startS + 0.5 * lengthS)
+                && stages.end.solve(network, pattern, moved.end, engine, startS + lengthS - 2e-6);
         if (solved) {
-            middle.average(shares, batteries);
-            end.average(shares, batteries);
+            stages.middle.average(shares, batteries);
+            stages.end.average(shares, batteries);
         }
         return solved;
     }
@@ -207,16 +199,7 @@ final class LongStep {
      * voltage, and in gassing, which grows so steeply with it.
      */
     private double bent() {
-        int bent = 0;
-        double mostV = -1;
-        for (int k = 0; k < shares.length; k++) {
-            double bendV = Currents.bendV(start.points[k].starter, middle.points[k].starter, end.points[k].starter)
-                    + Currents.bendV(start.points[k].equipment, middle.points[k].equipment, end.points[k].equipment);
-            if (bendV > mostV) {
-                bent = k;
-                mostV = bendV;
-            }
-        }
+        int bent = stages.bentMost();
         at(bent, QUARTER, quarter);
         double starterV = quarter.starter.nodeV;
         double equipmentV = quarter.equipment.nodeV;
@@ -234,12 +217,12 @@ final class LongStep {
 
     /** Fills in what holds in a combination at a share of the step. */
     void at(int combination, double share, OperatingPoint point) {
-        point.bend(start.points[combination], middle.points[combination], end.points[combination], share);
+        stages.at(combination, share, point);
     }
 
     /** Fills in what devices sense in a combination at a share of the step. */
     void sensedAt(int combination, double share, OperatingPoint point) {
-        point.bendSensed(start.points[combination], middle.points[combination], end.points[combination], share);
+        stages.sensedAt(combination, share, point);
     }
 
     /** What holds at a time in the step, in the combination then lit. */
@@ -253,15 +236,15 @@ final class LongStep {
     }
 
     Stage start() {
-        return start;
+        return stages.start;
     }
 
     Stage middle() {
-        return middle;
+        return stages.middle;
     }
 
     Stage end() {
-        return end;
+        return stages.end;
     }
 
     /** The batteries along the step. */

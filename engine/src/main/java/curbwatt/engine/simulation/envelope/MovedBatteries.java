@@ -39,7 +39,7 @@ final class MovedBatteries {
         startS = fromS;
         lengthS = durationS;
         if (timesAsLong > 0) {
-            currents.goOn(timesAsLong);
+            currents.goOn(first, timesAsLong);
         } else {
             currents.hold(first);
         }

@@ -49,6 +49,12 @@ public final class DriveCurve {
         drive2A *= ratio * ratio;
     }
 
+    /** Begins elsewhere and runs on as before. */
+    public void beginAt(MeanCurrent start) {
+        sum0A = start.sumA();
+        drive0A = start.driveA();
+    }
+
     /** Becomes as another one. */
     public void takeFrom(DriveCurve other) {
         sum0A = other.sum0A;

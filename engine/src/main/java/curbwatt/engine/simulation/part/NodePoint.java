@@ -48,6 +48,22 @@ public final class NodePoint {
         gasA = at.through(from.gasA, middle.gasA, to.gasA);
     }
 
+    /**
+     * Guesses the solutions in the middle and at the end of a step that goes on from this one, along the parabola of the step
+     * before.
+     *
+     * @param middle in the middle of the step before; becomes the guess
+     * @param end at its start; becomes the guess
+     */
+    void guessAhead(NodePoint middle, NodePoint end, Parabola half, Parabola whole) {
+        double halfV = half.through(end.nodeV, middle.nodeV, nodeV);
+        double halfA = half.through(end.mainA, middle.mainA, mainA);
+        end.nodeV = whole.through(end.nodeV, middle.nodeV, nodeV);
+        end.mainA = whole.through(end.mainA, middle.mainA, mainA);
+        middle.nodeV = halfV;
+        middle.mainA = halfA;
+    }
+
     /** Becomes nothing, to add to. */
     void clear() {
         nodeV = 0;

@@ -89,6 +89,20 @@ public final class OperatingPoint {
         }
     }
 
+    /**
+     * Guesses the solutions in the middle and at the end of a step that goes on from this one, along the parabola of the step
+     * before.
+     *
+     * @param middle in the middle of the step before; becomes the guess
+     * @param end at its start; becomes the guess
+     * @param half the parabola at the middle of the step, seen from the one before
+     * @param whole the same at its end
+     */
+    public void guessAhead(OperatingPoint middle, OperatingPoint end, Parabola half, Parabola whole) {
+        starter.guessAhead(middle.starter, end.starter, half, whole);
+        equipment.guessAhead(middle.equipment, end.equipment, half, whole);
+    }
+
     /** Becomes nothing, to add to. */
     public void clear() {
         starter.clear();
