@@ -75,6 +75,15 @@ public record InstalledFuse(FuseRating rating, double ambientC) {
     }
 
     /**
+     * Returns how fast a current warms it, 1/s; 0 up to the rating.
+     *
+     * @param currentA current, A; its sign does not matter
+     */
+    public double warmsPerS(double currentA) {
+        return 1 / rating.type().typicalS(Math.abs(currentA) / effectiveA());
+    }
+
+    /**
      * Returns the heat after a constant current, 0 or above; at 1 and above it has opened.
      *
      * @param heatFraction its heat before
@@ -82,9 +91,17 @@ public record InstalledFuse(FuseRating rating, double ambientC) {
      * @param durationS how long, s
      */
     public double heatAfter(double heatFraction, double currentA, double durationS) {
-        double typicalS = rating.type().typicalS(Math.abs(currentA) / effectiveA());
-        return typicalS == Double.POSITIVE_INFINITY
-                ? heatFraction * Math.exp(-durationS / COOLING_S)
-                : heatFraction + durationS / typicalS;
+        return heatAfterWarming(heatFraction, warmsPerS(currentA), durationS);
+    }
+
+    /**
+     * Returns the heat after a time in which a current has warmed it so fast, 0 or above.
+     *
+     * @param heatFraction its heat before
+     * @param warmsPerS what {@link #warmsPerS} says of the current, 1/s
+     * @param durationS how long, s
+     */
+    public static double heatAfterWarming(double heatFraction, double warmsPerS, double durationS) {
+        return warmsPerS == 0 ? heatFraction * Math.exp(-durationS / COOLING_S) : heatFraction + durationS * warmsPerS;
     }
 }

@@ -22,6 +22,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Fuses and staged shedding in whole runs. */
 class ProtectionDevicesTest {
@@ -63,6 +65,27 @@ class ProtectionDevicesTest {
         double steadyS = of(steady, EventKind.FUSE_OPENED).get(0).timeS();
         double flashingS = of(flashing, EventKind.FUSE_OPENED).get(0).timeS();
         assertThat(flashingS).isBetween(1.3 * steadyS, 3 * steadyS + 1);
+    }
+
+    /** Heads that keep a fuse over its rating, or take it there at each flash, on one clock or on two of their own. */
+    @ParameterizedTest
+    @CsvSource({"11.5, 0.3, 500", "11.8, 0.3, 2000", "12.2, 0.3, 505", "9.8, 2.5, 500", "10.2, 2.5, 505"})
+    void flashesOpenAFuseWhenTheyDoEdgeByEdgeInFewSteps(double steadyA, double headA, double secondPeriodMs) {
+        List<Load> loads = List.of(
+                Vehicles.steady("board", steadyA, -1),
+                Vehicles.flashing("head 1", headA, -1, 500, 200, 0),
+                Vehicles.flashing("head 2", headA, -1, secondPeriodMs, 0.4 * secondPeriodMs, 100));
+        Circuit circuit = new Circuit("lamps", BusNode.STARTER, 0.01, Optional.of(TEN), loads);
+        Simulation simulation = Simulation.of(
+                Vehicles.vehicle(Vehicles.agm92(), List.of(circuit)),
+                Vehicles.scene(1, 20, Vehicles.off(3 * 3600, 20)));
+
+        RunResult fast = simulation.run(Recorder.none());
+        RunResult exact = simulation.run(Recorder.none(), StepControl.usual(), Fidelity.RESOLVED);
+
+        assertThat(of(fast, EventKind.FUSE_OPENED).get(0).timeS())
+                .isCloseTo(of(exact, EventKind.FUSE_OPENED).get(0).timeS(), within(1e-3));
+        assertThat(fast.steps()).isLessThan(100);
     }
 
     @Test

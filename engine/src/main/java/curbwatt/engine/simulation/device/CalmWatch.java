@@ -40,6 +40,9 @@ public final class CalmWatch {
     /** Each cutoff's reading at the end (V). */
     public final double[] endReadingV;
 
+    /** How fuses warm. */
+    public final FuseWarming fuses;
+
     private final ComparedLevels levels;
 
     /**
@@ -68,6 +71,7 @@ public final class CalmWatch {
         lowestReadingV = new double[cutoffs.size()];
         highestReadingV = new double[cutoffs.size()];
         endReadingV = new double[cutoffs.size()];
+        fuses = new FuseWarming(bank.circuits);
         levels = new ComparedLevels(bank, actions, link);
     }
 
@@ -85,8 +89,11 @@ public final class CalmWatch {
         return calmS;
     }
 
-    /** As {@link #calmForS}, but for cutoffs that filter: they are followed. */
+    /** As {@link #calmForS}, but for cutoffs that filter: they are followed. A fuse that warms must be shown each segment. */
     public double calmBesideFiltersForS(double timeS) {
+        if (fuses.isPossible(highest)) {
+            return 0;
+        }
         double calmS = Math.min(watch.calmForS(timeS, lowest, highest, engine), besideCutoffsAndEngineForS());
         for (int i = 0; i < cutoffs.size() && calmS > 0; i++) {
             CutoffState cutoff = cutoffs.get(i);
@@ -140,9 +147,7 @@ public final class CalmWatch {
         }
         for (int c = 0; c < bank.circuits.size() && calmS > 0; c++) {
             CircuitState circuit = bank.circuits.get(c);
-            if (!circuit.isFuseCalm(highest.circuitA[c])) {
-                return 0;
-            }
+            calmS = Math.min(calmS, fuses.calmForS(c, highest));
             for (int i = 0; circuit.hasDropOuts && circuit.isFed() && i < circuit.loads.size(); i++) {
                 LoadState load = circuit.loads.get(i);
                 if (load.droppedOut) {
@@ -166,10 +171,8 @@ public final class CalmWatch {
 
     /** Whether cycles may be repeated: nothing but levels of voltage is waited for. */
     public boolean mayRepeat(double timeS) {
-        for (int c = 0; c < bank.circuits.size(); c++) {
-            if (!bank.circuits.get(c).isFuseCalm(highest.circuitA[c])) {
-                return false;
-            }
+        if (fuses.isPossible(highest)) {
+            return false;
         }
         for (int i = 0; i < cutoffs.size(); i++) {
             if (cutoffs.get(i).isFiltered()
@@ -180,7 +183,7 @@ public final class CalmWatch {
         return watch.calmForS(timeS, lowest, highest, engine) > 0;
     }
 
-    /** Takes note of a calm time. */
+    /** Takes note of a calm time; fuses that may warm in it are told apart. */
     public void advance(double timeS, double endS, OperatingPoint start, OperatingPoint end) {
         advanceBesideEngine(timeS, endS, cutoff -> true);
         watch.advance(timeS, endS, start, end, engine);
@@ -217,7 +220,9 @@ public final class CalmWatch {
         }
         for (int c = 0; c < bank.circuits.size(); c++) {
             CircuitState circuit = bank.circuits.get(c);
-            circuit.warmFuse(highest.circuitA[c], durationS);
+            if (!fuses.mayWarm(c, highest)) {
+                circuit.warmFuse(highest.circuitA[c], durationS);
+            }
             for (int i = 0; circuit.hasDropOuts && circuit.isFed() && i < circuit.loads.size(); i++) {
                 LoadState load = circuit.loads.get(i);
                 if (load.droppedOut) {

@@ -80,6 +80,9 @@ final class Bounds {
         for (int k = 0; k < step.pattern().size(); k++) {
             include(step.start().points[k], pointAt(step, k, 0.5 * share, middle), pointAt(step, k, share, end));
         }
+        if (calm.fuses.isPossible(calm.highest)) {
+            lookAtFuses(step, share);
+        }
         List<CutoffState> cutoffs = actions.cutoffs();
         for (int i = 0; i < filters.length; i++) {
             double errorV = cutoffs.get(i).settings.sensorErrorV();
@@ -92,6 +95,14 @@ final class Bounds {
             } else {
                 filter(i, step, share, tap, errorV);
             }
+        }
+    }
+
+    private void lookAtFuses(LongStep step, double share) {
+        calm.fuses.clear();
+        for (int k = 0; k < step.pattern().size(); k++) {
+            calm.fuses.include(
+                    step.start().points[k], pointAt(step, k, 0.5 * share, middle), pointAt(step, k, share, end));
         }
     }
 

@@ -36,6 +36,7 @@ final class DevicePass {
     private final Bounds bounds;
     private final Walk walk;
     private final Interruptions interruptions;
+    private final FuseHeat fuses;
     private final OperatingPoint first;
     private final OperatingPoint last;
     private double walkedTurns = FEWEST_WALKED_TURNS;
@@ -55,6 +56,7 @@ final class DevicePass {
         bounds = new Bounds(actions, calm, circuits.size());
         walk = new Walk(actions, watch, calm, engine, bounds, circuits);
         interruptions = new Interruptions(calm);
+        fuses = new FuseHeat(calm, circuits);
         first = new OperatingPoint(circuits.size());
         last = new OperatingPoint(circuits.size());
     }
@@ -130,6 +132,7 @@ final class DevicePass {
             double share = (fromS - timeS) / lengthS;
             bounds.look(step, share);
             bounds.readAt(step, 0, share);
+            fuses.follow(step, share);
             step.at(timeS, first);
             step.at(fromS, last);
             calm.advanceInterrupted(timeS, fromS, first, last, interruptions.found());
@@ -146,6 +149,7 @@ final class DevicePass {
         double share = (endS - timeS) / step.lengthS();
         bounds.look(step, share);
         bounds.readAt(step, 0, share);
+        fuses.follow(step, share);
         step.shorten(endS - timeS);
         step.at(timeS, first);
         step.at(endS - Envelope.BEFORE_EDGE_S, last);
@@ -191,6 +195,7 @@ final class DevicePass {
 
     private double calm(double timeS, double lengthS) {
         bounds.readAt(step, 0, 1);
+        fuses.follow(step, 1);
         step.at(timeS, first);
         step.at(timeS + lengthS - Envelope.BEFORE_EDGE_S, last);
         calm.advance(timeS, timeS + lengthS, first, last);

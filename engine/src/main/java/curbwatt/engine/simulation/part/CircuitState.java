@@ -112,6 +112,18 @@ public final class CircuitState {
         }
     }
 
+    /** How fast a current warms the fuse (1/s); 0: not at all, or there is none. */
+    public double fuseWarmsPerS(double currentA) {
+        return Math.abs(currentA) <= fuseHoldsA || fuseOpen
+                ? 0
+                : circuit.fuse().get().warmsPerS(currentA);
+    }
+
+    /** Lets a current that warms the fuse so fast flow for a time. */
+    public void warmFuseSoFast(double warmsPerS, double durationS) {
+        fuseHeat = InstalledFuse.heatAfterWarming(fuseHeat, warmsPerS, durationS);
+    }
+
     /** Whether currents up to one leave the fuse as cold as it is, or colder. */
     public boolean isFuseCalm(double highestA) {
         return fuseOpensInS(highestA) == Double.POSITIVE_INFINITY;
