@@ -29,6 +29,8 @@ class PageTurns {
 
     private static final int TURNS = 40;
 
+    private static final String TRIP_LEVEL = "\"tripV\": ";
+
     /** Turns the trip level and waits each time until what came of it is on the screen. */
     private static final String TURN = """
             const [value, done] = arguments;
@@ -77,34 +79,47 @@ class PageTurns {
     }
 
     @Test
-    void partsOfAnAnswer() {
-        Scenarios scenarios = new Scenarios();
-        for (String name : List.of("lane-watch", "two-batteries")) {
-            String title = "\"" + name.replace('-', ' ') + "\"";
-            String asWritten = DemoScenarios.text(name);
-            PageRun runs = new PageRun();
-            List<Double> readMs = new ArrayList<>();
-            List<Double> runMs = new ArrayList<>();
-            List<Double> spellMs = new ArrayList<>();
-            for (int i = 0; i < WARM + TURNS; i++) {
-                String text = asWritten.replaceFirst("\"tripV\": [0-9.]+", "\"tripV\": " + tripV(i));
-                Watch watch = Watch.over(new TabWork().begin("run", Optional.empty()), 60, () -> {});
-                long startNs = System.nanoTime();
-                ReadyScenario scenario = scenarios.read("scenario", text);
-                long readNs = System.nanoTime();
-                RunStory story = runs.story(scenario, 600, watch);
-                long ranNs = System.nanoTime();
-                assertThat(JsonText.onOneLine(RunJson.of(story))).isNotEmpty();
-                if (i >= WARM) {
-                    readMs.add((readNs - startNs) / 1e6);
-                    runMs.add((ranNs - readNs) / 1e6);
-                    spellMs.add((System.nanoTime() - ranNs) / 1e6);
-                }
+    void withoutABrowserInAllDemos() {
+        for (String name : DemoScenarios.names()) {
+            if (DemoScenarios.text(name).contains(TRIP_LEVEL)) {
+                Map<String, List<Double>> partsMs = turnWithoutBrowser(name);
+                System.out.printf(
+                        Locale.ROOT,
+                        "| demo:%s | %.1f ms | %.1f ms | %.1f ms | %.1f ms | %.1f ms |%n",
+                        name,
+                        percentile(partsMs.get("read"), 0.5),
+                        percentile(partsMs.get("run"), 0.5),
+                        percentile(partsMs.get("spell"), 0.5),
+                        percentile(partsMs.get("all"), 0.5),
+                        percentile(partsMs.get("all"), 0.95));
             }
-            print(title + ", no browser: read", readMs);
-            print(title + ", no browser: run", runMs);
-            print(title + ", no browser: spell", spellMs);
         }
+    }
+
+    private static Map<String, List<Double>> turnWithoutBrowser(String name) {
+        Scenarios scenarios = new Scenarios();
+        PageRun runs = new PageRun();
+        Map<String, List<Double>> partsMs = new LinkedHashMap<>();
+        for (String part : List.of("read", "run", "spell", "all")) {
+            partsMs.put(part, new ArrayList<>());
+        }
+        for (int i = 0; i < WARM + TURNS; i++) {
+            String text = DemoScenarios.text(name).replaceFirst(TRIP_LEVEL + "[0-9.]+", TRIP_LEVEL + tripV(i));
+            Watch watch = Watch.over(new TabWork().begin("run", Optional.empty()), 60, () -> {});
+            long startNs = System.nanoTime();
+            ReadyScenario scenario = scenarios.read("scenario", text);
+            long readNs = System.nanoTime();
+            RunStory story = runs.story(scenario, 600, watch);
+            long ranNs = System.nanoTime();
+            assertThat(JsonText.onOneLine(RunJson.of(story))).isNotEmpty();
+            if (i >= WARM) {
+                partsMs.get("read").add((readNs - startNs) / 1e6);
+                partsMs.get("run").add((ranNs - readNs) / 1e6);
+                partsMs.get("spell").add((System.nanoTime() - ranNs) / 1e6);
+                partsMs.get("all").add((System.nanoTime() - startNs) / 1e6);
+            }
+        }
+        return partsMs;
     }
 
     /** The turns of a hand over the trip level, up and up again: each keeps the lamps lit for another while. */
@@ -113,9 +128,15 @@ class PageTurns {
     }
 
     private static void print(String what, List<Double> valuesMs) {
-        List<Double> sorted = valuesMs.stream().sorted().toList();
         System.out.printf(
-                Locale.ROOT, "| %s | %.1f ms | %.1f ms |%n", what, sorted.get(sorted.size() / 2), sorted.get((int)
-                        (0.95 * sorted.size())));
+                Locale.ROOT,
+                "| %s | %.1f ms | %.1f ms |%n",
+                what,
+                percentile(valuesMs, 0.5),
+                percentile(valuesMs, 0.95));
+    }
+
+    private static double percentile(List<Double> values, double share) {
+        return values.stream().sorted().toList().get((int) (share * values.size()));
     }
 }
