@@ -27,7 +27,7 @@ class PageTurns {
     /** As many as the command {@code page} runs before anybody asks. */
     private static final int WARM = 240;
 
-    private static final int TURNS = 40;
+    private static final int TURNS = 200;
 
     private static final String TRIP_LEVEL = "\"tripV\": ";
 

@@ -13,13 +13,13 @@ import org.apache.commons.math3.ode.nonstiff.DormandPrince853Integrator;
  * located by the integrator's event detection.
  *
  * <p>It is given what helps it: loads added up beforehand, the node solved by Newton's method from the last solution, the
- * battery's constants at a temperature taken anew at 0.001 K as ours are, one integrator for the whole run, and a first trial
+ * battery's constants at a temperature taken anew at 0.0001 K as ours are, one integrator for the whole run, and a first trial
  * step of the whole stretch.
  */
 public final class IntegratedScene implements FirstOrderDifferentialEquations, EventHandler {
 
     private static final double SECONDS_PER_HOUR = 3600;
-    private static final double GRAIN_K = 0.001;
+    private static final double GRAIN_K = 0.0001;
     private static final double LONGEST_STRETCH_S = 60;
     private static final double TOLERANCE = 1e-9;
 
