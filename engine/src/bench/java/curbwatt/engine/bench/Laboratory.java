@@ -27,7 +27,7 @@ record Laboratory(double patience) {
     static final double[] RATES_HZ = {0.1, 0.2, 0.5, 1, 2, 5, 10};
     static final int[] LOADS = {1, 2, 5, 10, 20, 50, 100, 200};
 
-    private static final int ROUNDS = 2;
+    private static final int ROUNDS = 9;
     private static final double MEMORY_S = 5;
 
     private static final String JVM = "-XX:+UseSerialGC";
@@ -73,9 +73,13 @@ record Laboratory(double patience) {
 
     List<Measured> studies() {
         List<Measured> all = new ArrayList<>();
-        // turn and turn about: a processor whose clock changes would say more of itself than of the threads
+        // turn and turn about in one Java machine: processors that others use too would say more of themselves than of
+        // threads
         for (int round = 0; round < ROUNDS; round++) {
-            all.addAll(run(shots("settingsMap", 100, 10).param("threads", "1", "2")));
+            all.addAll(run(shots("settingsMap", round == 0 ? 100 : 1, 3)
+                    .forks(0)
+                    .warmupMode(WarmupMode.BULK)
+                    .param("threads", "1", "2")));
         }
         all.addAll(run(shots("odds", 3, 2).param("threads", "2")));
         all.addAll(run(shots("oddsAtOnce", 0, 1).param("threads", "2")));

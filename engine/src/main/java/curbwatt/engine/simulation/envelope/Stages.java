@@ -1,7 +1,6 @@
 package curbwatt.engine.simulation.envelope;
 
 import curbwatt.engine.simulation.part.OperatingPoint;
-import curbwatt.engine.simulation.part.Parabola;
 
 /**
  * What was solved at the start, in the middle and at the end of a long step, and the parabolas through it. A step that goes on
@@ -62,10 +61,8 @@ final class Stages {
             return;
         }
         holdLast = false;
-        Parabola half = Parabola.at(1 + 0.5 * times);
-        Parabola whole = Parabola.at(1 + times);
         for (int k = 0; k < start.points.length; k++) {
-            start.points[k].guessAhead(middle.points[k], end.points[k], half, whole);
+            start.points[k].guessAhead(middle.points[k], end.points[k], times);
         }
     }
 

@@ -54,8 +54,11 @@ public final class NodePoint {
      *
      * @param middle in the middle of the step before; becomes the guess
      * @param end at its start; becomes the guess
+     * @param times how many times as long this step is
      */
-    void guessAhead(NodePoint middle, NodePoint end, Parabola half, Parabola whole) {
+    void guessAhead(NodePoint middle, NodePoint end, double times) {
+        Parabola half = Parabola.at(1 + 0.5 * times);
+        Parabola whole = Parabola.at(1 + times);
         double halfV = half.through(end.nodeV, middle.nodeV, nodeV);
         double halfA = half.through(end.mainA, middle.mainA, mainA);
         end.nodeV = whole.through(end.nodeV, middle.nodeV, nodeV);

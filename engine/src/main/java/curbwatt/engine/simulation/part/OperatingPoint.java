@@ -95,12 +95,11 @@ public final class OperatingPoint {
      *
      * @param middle in the middle of the step before; becomes the guess
      * @param end at its start; becomes the guess
-     * @param half the parabola at the middle of the step, seen from the one before
-     * @param whole the same at its end
+     * @param times how many times as long this step is
      */
-    public void guessAhead(OperatingPoint middle, OperatingPoint end, Parabola half, Parabola whole) {
-        starter.guessAhead(middle.starter, end.starter, half, whole);
-        equipment.guessAhead(middle.equipment, end.equipment, half, whole);
+    public void guessAhead(OperatingPoint middle, OperatingPoint end, double times) {
+        starter.guessAhead(middle.starter, end.starter, times);
+        equipment.guessAhead(middle.equipment, end.equipment, times);
     }
 
     /** Becomes nothing, to add to. */
