@@ -33,7 +33,7 @@ record Laboratory(double patience) {
     private static final String JVM = "-XX:+UseSerialGC";
 
     List<Measured> scene() {
-        return run(timed(SceneBenchmark.class, "longSteps", 5, 5).forks(2));
+        return run(timed(SceneBenchmark.class, "longSteps", 5, 3).forks(5));
     }
 
     List<Measured> sceneByEdges() {
