@@ -89,24 +89,12 @@ public final class NodeSolver {
         double guessA = guess.mainA;
         double sourceA = 0;
         if (sourceMaxA > 0) {
-            // mostly a source at its limit stays there, below its set-point
-            if (guess.sourceA == sourceMaxA
-                    && guess.nodeV < setPointV
-                    && solve(sourceMaxA, guessA, guess) == Outcome.SOLVED
-                    && guess.nodeV < setPointV) {
-                return Outcome.SOLVED;
-            }
             double askedA = regulate(setPointV, guess);
             if (askedA >= 0 && askedA <= sourceMaxA) {
                 return Outcome.SOLVED;
             }
             sourceA = askedA < 0 ? 0 : sourceMaxA;
         }
-        return solve(sourceA, guessA, guess);
-    }
-
-    /** Solves with the source giving a current. */
-    private Outcome solve(double sourceA, double guessA, NodePoint guess) {
         // mostly the battery gives what it gave, or nearly: no need to ask first whether it gives at all
         if (guessA > 0 && mayDischarge && discharging(guessA, sourceA, guess) == Outcome.SOLVED) {
             return Outcome.SOLVED;
